@@ -1,0 +1,47 @@
+import type { AnswerOption, Content, Question } from '../model';
+import { controlsSetBy, inputsSetBy } from '../question-sets';
+import { conditionFaults } from './conditions';
+import { type ContentFault, idFaults, idsOf, kindFaults, must } from './fault';
+
+export function questionFaults(content: Content): readonly ContentFault[] {
+  const sections = idsOf(content.sections);
+  const asked = new Set<string>();
+  return content.questions.flatMap((question) => {
+    const where = `question ${question.id}`;
+    const faults = [
+      ...must(sections.has(question.section), where, `section ${question.section} is unknown`),
+      ...kindFaults(question.source, where),
+      ...(question.showIf === undefined ? [] : conditionFaults(content, question.showIf, where, { askedBefore: asked, derivedAllowed: false })),
+      ...inputsSetBy(question).flatMap((input) => must(idsOf(content.inputs).has(input), where, `input ${input} is unknown`)),
+      ...kindOfQuestionFaults(content, question, where),
+    ];
+    for (const input of inputsSetBy(question)) asked.add(input);
+    return faults;
+  });
+}
+
+function kindOfQuestionFaults(content: Content, question: Question, where: string): readonly ContentFault[] {
+  if (question.kind === 'text') return [];
+  if (question.kind === 'number') return fieldFaults(content, question, where);
+  const controls = idsOf(content.controls);
+  return [
+    ...idFaults(`${where} options`, question.options),
+    ...controlsSetBy(question).flatMap((control) => must(controls.has(control), where, `control ${control} is unknown`)),
+    ...(question.kind === 'choice' ? question.options.flatMap((option) => openFaults(question, option, where)) : []),
+  ];
+}
+
+/** A question may narrow the range of an input, never widen it. */
+function fieldFaults(content: Content, question: Extract<Question, { kind: 'number' }>, where: string): readonly ContentFault[] {
+  return question.fields.flatMap((field) => {
+    const input = content.inputs.find(({ id }) => id === field.input);
+    const inside = field.min < field.max && field.min >= (input?.min ?? -Infinity) && field.max <= (input?.max ?? Infinity);
+    return must(inside, where, `range of ${field.input} is empty or wider than the input's own`);
+  });
+}
+
+/** Whatever is chosen, each control of a choice must end up in some state. */
+function openFaults(question: Question, option: AnswerOption, where: string): readonly ContentFault[] {
+  return controlsSetBy(question).flatMap((control) =>
+    must(Object.hasOwn(option.sets.controls, control), where, `option ${option.id} leaves ${control} open`));
+}

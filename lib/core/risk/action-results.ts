@@ -1,0 +1,56 @@
+import type { ActionResult } from '@/lib/core/result';
+import { quantilesInPlace } from '@/lib/core/sampling/quantiles';
+import { type Candidate, candidatesOf, inPlace, pathChanges } from './candidates';
+import { evaluateClosed } from './closed-form';
+import { pairedDifferences } from './action-draws';
+import type { DrawPlan } from './draw-plan';
+import type { DrawObserver } from './draws';
+import type { RiskSetup } from './risk-setup';
+import { stopsOf } from './stops';
+
+/** Draws that the intervals of actions rest on: enough for a 5th and a 95th percentile, and quick. */
+const PAIRED_DRAWS = 4000;
+
+/** Single-control actions: first watch the draws, then ask for the results. */
+export interface ActionStudy { readonly observe: DrawObserver; readonly results: () => readonly ActionResult[] }
+
+/**
+ * For every candidate the fall of total mean harm if it alone were in place, with the interval of the
+ * paired difference over the same draws, and the stop conditions that would fall with its state. An
+ * action moves a state and never an input, so some gains are lower bounds (amendment A49).
+ */
+export function actionStudy(setup: RiskSetup, plan: DrawPlan, draws: number): ActionStudy {
+  const candidates = candidatesOf(setup.venue);
+  const used = Math.min(draws, PAIRED_DRAWS);
+  const paired = pairedDifferences(setup, plan, candidates.map((candidate) => pathChanges(setup, candidate)), used);
+  const results = (): readonly ActionResult[] => {
+    const today = evaluateClosed(setup, setup.venue).totalHarm;
+    const stops = stopsOf(setup.venue, setup.physics).map((stop) => stop.id);
+    return candidates
+      .map((candidate, index) => actionResult(setup, candidate, today, stops, paired.differences[index] ?? new Float64Array(1)))
+      .sort((one, other) => other.harmReduction - one.harmReduction || (one.control < other.control ? -1 : 1));
+  };
+  return { observe: paired.observe, results };
+}
+
+function actionResult(setup: RiskSetup, candidate: Candidate, today: number, stops: readonly string[], differences: Float64Array): ActionResult {
+  const control = setup.compiled.controls[candidate.index];
+  if (control === undefined) throw new Error(`no control ${candidate.control}`);
+  const after = inPlace(setup.venue, [candidate.control]);
+  const harmReduction = today - evaluateClosed(setup, after).totalHarm;
+  const still = new Set(stops.length === 0 ? [] : stopsOf(after, setup.physics).map((stop) => stop.id));
+  const [p05 = 0, p95 = 0] = quantilesInPlace(differences, [0.05, 0.95]);
+  return {
+    control: control.id,
+    title: control.title,
+    goodLooksLike: control.goodLooksLike,
+    state: candidate.state,
+    harmReduction,
+    share: today > 0 ? harmReduction / today : 0,
+    interval: { p05, p95 },
+    effort: candidate.effort,
+    hours: control.effort.hours,
+    moneyBand: control.effort.moneyBand,
+    clearsStops: stops.filter((stop) => !still.has(stop)),
+  };
+}

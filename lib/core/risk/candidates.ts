@@ -1,0 +1,78 @@
+import type { ControlState } from '@/lib/content/model';
+import { stateOf, type Venue, withStates } from '@/lib/core/answers/venue';
+import { countedUses, effectiveFailure } from './counted-uses';
+import { meanFailure } from './mean-failure';
+import { failuresOf, type RiskSetup } from './risk-setup';
+import { severityCase } from './severity';
+
+/** A control that is not in place and could be: absent, partly, or nobody is sure. */
+export interface Candidate {
+  readonly control: string;
+  readonly index: number;
+  readonly state: ControlState;
+  /** hours plus points of the money band, at least 1 (amendment A25) */
+  readonly effort: number;
+}
+
+/** Candidates in the order of the content; `not applicable` is none (amendment A5). */
+export function candidatesOf(venue: Venue): readonly Candidate[] {
+  const points = new Map(venue.content.moneyBands.map((band) => [band.band, band.points]));
+  return venue.content.controls.flatMap((control, index) => {
+    const state = stateOf(venue, control.id);
+    if (state === 'in place' || state === 'not applicable') return [];
+    const money = points.get(control.effort.moneyBand);
+    if (money === undefined) throw new Error(`no money band ${control.effort.moneyBand}`);
+    return [{ control: control.id, index, state, effort: Math.max(1, control.effort.hours + money) }];
+  });
+}
+
+export function inPlace(venue: Venue, controls: readonly string[]): Venue {
+  return withStates(venue, new Map(controls.filter((control) => stateOf(venue, control) !== 'not applicable').map((control) => [control, 'in place'])));
+}
+
+/** How one path changes when a control is put in place: a use that joins, a use that leaves, another severity. */
+export interface PathChange {
+  /** position of the branch among all branches of all scenarios */
+  readonly path: number;
+  readonly joins: { readonly control: number; readonly reach: number } | null;
+  readonly leaves: { readonly control: number; readonly reach: number } | null;
+  readonly severityBefore: string;
+  readonly severityAfter: string;
+  /** mean effective failure after, divided by before */
+  readonly meanRatio: number;
+}
+
+/**
+ * What putting one control in place changes, path by path; paths that stay as they are are left out.
+ * The same list serves the closed figures and the paired draws, so that both speak of one thing.
+ */
+export function pathChanges(setup: RiskSetup, candidate: Candidate): readonly PathChange[] {
+  const { compiled, venue } = setup;
+  const after = inPlace(venue, [candidate.control]);
+  const failureBefore = failuresOf(compiled, venue);
+  const failureAfter = Float64Array.from(failureBefore);
+  const control = compiled.controls[candidate.index];
+  if (control === undefined) throw new Error(`no control ${candidate.control}`);
+  failureAfter[candidate.index] = meanFailure(control, 'in place');
+  let path = -1;
+  return compiled.scenarios.flatMap(({ branches }) => branches.flatMap(({ branch, path: uses }): readonly PathChange[] => {
+    path += 1;
+    const severityBefore = severityCase(venue, setup.physics, branch.severity).key;
+    const severityAfter = severityCase(after, setup.physics, branch.severity).key;
+    const before = countedUses(uses, failureBefore, compiled.controls);
+    const now = countedUses(uses, failureAfter, compiled.controls);
+    const used = now.find((position) => uses[position]?.control === candidate.index);
+    const left = used === undefined ? undefined : before.find((position) => !now.includes(position)) ?? (before.includes(used) ? used : undefined);
+    if (used === undefined && severityBefore === severityAfter) return [];
+    const joins = useAt(uses, used);
+    const leaves = useAt(uses, left);
+    const meanAfter = joins === null ? 1 : effectiveFailure(joins.reach, failureAfter[joins.control] ?? 1);
+    const meanBefore = leaves === null ? 1 : effectiveFailure(leaves.reach, failureBefore[leaves.control] ?? 1);
+    return [{ path, joins, leaves, severityBefore, severityAfter, meanRatio: meanAfter / meanBefore }];
+  }));
+}
+
+function useAt(uses: readonly { readonly control: number; readonly reach: number }[], position: number | undefined): PathChange['joins'] {
+  const use = position === undefined ? undefined : uses[position];
+  return use === undefined ? null : { control: use.control, reach: use.reach };
+}

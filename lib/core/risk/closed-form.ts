@@ -1,0 +1,94 @@
+import type { SeverityClass } from '@/lib/content/model';
+import type { GradeOrNone } from '@/lib/core/result';
+import type { Venue } from '@/lib/core/answers/venue';
+import type { CompiledScenario } from './compiled-content';
+import { pathProduct } from './counted-uses';
+import { cellGrade, cellScore, levelOf } from './grade-matrix';
+import { failuresOf, type RiskSetup } from './risk-setup';
+import { severityCase, type SeverityCase } from './severity';
+
+export interface ClosedBranch {
+  readonly frequency: number;
+  readonly expectedWeight: number;
+  readonly harm: number;
+  readonly severity: SeverityClass;
+  readonly level: number;
+  readonly score: number;
+  readonly grade: GradeOrNone;
+}
+export interface ClosedRisk {
+  readonly topFrequency: number;
+  readonly harm: number;
+  readonly branches: readonly ClosedBranch[];
+  /** index of the branch that decides the grade (amendments A11, A39) */
+  readonly deciding: number;
+  readonly grade: GradeOrNone;
+  readonly severity: SeverityClass;
+}
+export interface ClosedEvaluation { readonly risks: readonly ClosedRisk[]; readonly totalHarm: number }
+
+/** Figures that may be moved one at a time to see what hangs on them; the setup's own when left out. */
+export interface Variation {
+  /** E[X] of every control, by index */
+  readonly failure?: Float64Array;
+  /** mean rate per unit of exposure of each scenario */
+  readonly rates?: readonly number[];
+  readonly conditionals?: readonly (readonly number[])[];
+  /** scenarios with other reaches */
+  readonly scenarios?: readonly CompiledScenario[];
+  readonly weight?: (severity: SeverityCase) => number;
+}
+
+/**
+ * Mean frequencies, harms and grades in closed form for the states of a venue (amendments A6, A7, A10 to
+ * A12): F = λ·exposure·Π(1 − r(1 − E[X])), H = Σ F·w̄. No draws, so nothing flips with a seed.
+ * @param venue same inputs as the setup's, its states may differ
+ */
+export function evaluateClosed(setup: RiskSetup, venue: Venue, variation: Variation = {}): ClosedEvaluation {
+  const failure = variation.failure ?? failuresOf(setup.compiled, venue);
+  const scenarios = variation.scenarios ?? setup.compiled.scenarios;
+  const risks = scenarios.map((compiled, index) => closedRisk(setup, venue, compiled, index, failure, variation));
+  return { risks, totalHarm: risks.reduce((sum, risk) => sum + risk.harm, 0) };
+}
+
+function closedRisk(setup: RiskSetup, venue: Venue, compiled: CompiledScenario, index: number, failure: Float64Array, variation: Variation): ClosedRisk {
+  const { controls } = setup.compiled;
+  const distribution = setup.rates[index];
+  const exposure = setup.exposures[index] ?? 0;
+  const rate = variation.rates?.[index] ?? (distribution === undefined ? 0 : distribution.shape / distribution.rate);
+  const conditionals = (variation.conditionals ?? setup.conditionals)[index] ?? [];
+  const initiating = rate * exposure;
+  const branches = compiled.branches.map(({ branch, path }, position): ClosedBranch => {
+    const severity = severityCase(venue, setup.physics, branch.severity);
+    const figures = setup.severities.of(severity);
+    const expectedWeight = variation.weight?.(severity) ?? figures.expectedWeight;
+    const frequency = initiating * pathProduct(path, failure, controls) * (conditionals[position] ?? 0);
+    return { frequency, expectedWeight, harm: frequency * expectedWeight, severity: figures.middle, ...gradeOf(setup, exposure, frequency, figures.middle) };
+  });
+  const deciding = decidingBranch(branches);
+  return {
+    topFrequency: initiating * pathProduct(compiled.preventive, failure, controls),
+    harm: branches.reduce((sum, branch) => sum + branch.harm, 0),
+    branches,
+    deciding,
+    grade: branches[deciding]?.grade ?? 'not applicable',
+    severity: branches[deciding]?.severity ?? 1,
+  };
+}
+
+function gradeOf(setup: RiskSetup, exposure: number, frequency: number, severity: SeverityClass): Pick<ClosedBranch, 'level' | 'score' | 'grade'> {
+  if (exposure === 0) return { level: 0, score: 0, grade: 'not applicable' };
+  const level = levelOf(setup.matrix, frequency);
+  return { level, score: cellScore(setup.matrix, level, severity), grade: cellGrade(setup.matrix, level, severity) };
+}
+
+/** Higher score, then higher severity, then first in order. */
+function decidingBranch(branches: readonly ClosedBranch[]): number {
+  let best = 0;
+  branches.forEach((branch, index) => {
+    const leader = branches[best];
+    if (leader === undefined) return;
+    if (branch.score > leader.score || (branch.score === leader.score && branch.severity > leader.severity)) best = index;
+  });
+  return best;
+}

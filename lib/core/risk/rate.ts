@@ -1,0 +1,39 @@
+import type { Scenario } from '@/lib/content/model';
+import type { RecordedExposure } from '@/lib/core/document';
+import type { RateLearning } from '@/lib/core/result';
+import { gammaQuantile, gammaShapeOf } from '@/lib/core/statistics/gamma';
+
+/** Rate of a scenario per unit of exposure with every control absent: gamma with this shape and rate. */
+export interface RateDistribution { readonly shape: number; readonly rate: number; readonly learning: RateLearning | null }
+
+/** The rate before any record: mean and P95/P50 of the content (amendment A8). */
+export function priorRate(scenario: Scenario): RateDistribution {
+  const shape = gammaShapeOf(scenario.rate.errorFactor);
+  return { shape, rate: shape / scenario.rate.mean, learning: null };
+}
+
+/**
+ * The rate with a school's own record. Events are seen behind the controls, so the record counts as
+ * exposure · preventive product: Gamma(a + n, b + E·Π) (amendment A8).
+ * @param productToday mean preventive product of today's states, used when the record does not state its own
+ */
+export function rateWithRecord(scenario: Scenario, record: RecordedExposure | undefined, productToday: number): RateDistribution {
+  const prior = priorRate(scenario);
+  if (record === undefined) return prior;
+  const preventiveProduct = record.preventiveProduct ?? productToday;
+  const shape = prior.shape + record.events;
+  const rate = prior.rate + record.exposure * preventiveProduct;
+  return {
+    shape,
+    rate,
+    learning: {
+      prior: summary(prior.shape, prior.rate),
+      record: { events: record.events, exposure: record.exposure, preventiveProduct, assumedToday: record.preventiveProduct === undefined },
+      posterior: summary(shape, rate),
+    },
+  };
+}
+
+function summary(shape: number, rate: number) {
+  return { mean: shape / rate, p05: gammaQuantile(0.05, shape, rate), p95: gammaQuantile(0.95, shape, rate) };
+}

@@ -1,0 +1,51 @@
+import type { AssessmentDocument } from '@/lib/core/document';
+import { stateOf, type Venue } from '@/lib/core/answers/venue';
+import { type PhysicsModel, physicsModel } from '@/lib/core/physics-model';
+import { clippedPowerMean } from '@/lib/core/statistics/clipped-lognormal';
+import { compileContent, type CompiledContent } from './compiled-content';
+import { pathProduct } from './counted-uses';
+import { type GradeMatrix, gradeMatrix } from './grade-matrix';
+import { meanFailure } from './mean-failure';
+import { type RateDistribution, rateWithRecord } from './rate';
+import { SeverityBook } from './severity-book';
+
+/** Everything of a venue that stays while states of controls are tried. */
+export interface RiskSetup {
+  readonly venue: Venue;
+  readonly compiled: CompiledContent;
+  readonly physics: PhysicsModel;
+  readonly matrix: GradeMatrix;
+  readonly severities: SeverityBook;
+  /** exposure of each scenario, in its own unit per season */
+  readonly exposures: readonly number[];
+  readonly rates: readonly RateDistribution[];
+  /** mean share of top events that reach each branch, by scenario and branch */
+  readonly conditionals: readonly (readonly number[])[];
+}
+
+/** @throws on a fault of the content only; a checked document always gives a setup */
+export function riskSetup(venue: Venue, document: Pick<AssessmentDocument, 'record' | 'matrix'>): RiskSetup {
+  const compiled = compileContent(venue.content);
+  const today = failuresOf(compiled, venue);
+  return {
+    venue,
+    compiled,
+    physics: physicsModel(venue.content),
+    matrix: gradeMatrix(venue.content, document.matrix),
+    severities: new SeverityBook(venue.content),
+    exposures: compiled.scenarios.map(({ scenario }) => exposureOf(venue, scenario.exposureBase)),
+    rates: compiled.scenarios.map(({ scenario, preventive }) => rateWithRecord(scenario, document.record?.[scenario.id], pathProduct(preventive, today, compiled.controls))),
+    conditionals: compiled.scenarios.map(({ branches }) => branches.map(({ branch }) => clippedPowerMean(branch.conditional.p, branch.conditional.errorFactor, 1))),
+  };
+}
+
+/** E[X] of every control in the venue's states, by index. */
+export function failuresOf(compiled: CompiledContent, venue: Venue): Float64Array {
+  return Float64Array.from(compiled.controls, (control) => meanFailure(control, stateOf(venue, control.id)));
+}
+
+function exposureOf(venue: Venue, base: string): number {
+  const exposure = venue.exposures.get(base);
+  if (exposure === undefined) throw new Error(`no exposure ${base}`);
+  return exposure;
+}

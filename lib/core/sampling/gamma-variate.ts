@@ -1,0 +1,24 @@
+import { normalQuantile } from '@/lib/core/statistics/normal';
+import type { RandomStream } from './random-stream';
+
+/**
+ * A gamma variate with rate 1: Marsaglia and Tsang, "A simple method for generating gamma variables",
+ * ACM TOMS 26(3), 2000, with the power of a uniform for shapes below 1 (their section 6).
+ * @param shape above 0
+ * @returns above or equal to 0, finite
+ */
+export function gammaVariate(stream: RandomStream, shape: number): number {
+  if (shape < 1) return gammaVariate(stream, shape + 1) * Math.pow(stream.nextOpen(), 1 / shape);
+  const d = shape - 1 / 3;
+  const c = 1 / Math.sqrt(9 * d);
+  for (;;) {
+    const z = normalQuantile(stream.nextOpen());
+    const root = 1 + c * z;
+    if (root <= 0) continue;
+    const v = root * root * root;
+    const u = stream.nextOpen();
+    const squared = z * z;
+    if (u < 1 - 0.0331 * squared * squared) return d * v;
+    if (Math.log(u) < 0.5 * squared + d * (1 - v + Math.log(v))) return d * v;
+  }
+}

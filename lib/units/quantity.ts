@@ -1,0 +1,64 @@
+/**
+ * Quantities that carry their unit in the type. A number without a unit does not compile where a
+ * quantity is wanted, and metres do not compile where seconds are wanted.
+ */
+
+declare const unitOf: unique symbol;
+
+/** A finite number in the unit U. The brand exists for the compiler only; at run time it is a number. */
+export type Quantity<U extends string> = number & { readonly [unitOf]: U };
+
+export type Metres = Quantity<'m'>;
+export type SquareMetres = Quantity<'m²'>;
+export type CubicMetres = Quantity<'m³'>;
+export type Litres = Quantity<'L'>;
+export type Seconds = Quantity<'s'>;
+export type Minutes = Quantity<'min'>;
+export type WattHours = Quantity<'Wh'>;
+export type Watts = Quantity<'W'>;
+export type Kilowatts = Quantity<'kW'>;
+export type KilowattsPerSquareMetre = Quantity<'kW/m²'>;
+export type Volts = Quantity<'V'>;
+export type Amperes = Quantity<'A'>;
+export type AmpereHours = Quantity<'Ah'>;
+export type Milligrams = Quantity<'mg'>;
+export type MilligramsPerCubicMetre = Quantity<'mg/m³'>;
+export type GramsPerMole = Quantity<'g/mol'>;
+export type PartsPerMillion = Quantity<'ppm'>;
+export type AirChangesPerHour = Quantity<'1/h'>;
+export type CubicMetresPerHour = Quantity<'m³/h'>;
+export type CubicMetresPerSecond = Quantity<'m³/s'>;
+export type MetresPerSecond = Quantity<'m/s'>;
+export type Kelvin = Quantity<'K'>;
+
+/** A checked outcome: user input that cannot be used comes back as a value with the reason. */
+export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };
+
+export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
+export const refuse = (reason: string): { readonly ok: false; readonly reason: string } => ({ ok: false, reason });
+
+/**
+ * Puts a unit on a number that the caller has computed or already checked.
+ * @throws when the number is not finite: that is a broken invariant of ours, never a user's mistake
+ */
+export function of<Q extends Quantity<string>>(value: number): Q {
+  if (!Number.isFinite(value)) throw new Error(`a quantity must be finite, got ${value}`);
+  return value as Q;
+}
+
+/**
+ * Puts a unit on a number from outside, within a stated range.
+ * @param value any number
+ * @param name what it is, in words, for the reason
+ * @param range least and most, both allowed
+ * @returns the quantity, or the reason why not
+ */
+export function within<Q extends Quantity<string>>(
+  value: number,
+  name: string,
+  range: { readonly min: number; readonly max: number },
+): Result<Q> {
+  if (!Number.isFinite(value)) return refuse(`${name} must be a number`);
+  if (value < range.min || value > range.max) return refuse(`${name} must lie between ${range.min} and ${range.max}, got ${value}`);
+  return ok(value as Q);
+}

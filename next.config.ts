@@ -1,0 +1,25 @@
+import type { NextConfig } from 'next';
+
+const nextConfig: NextConfig = {
+  poweredByHeader: false,
+  reactStrictMode: true,
+  // Types are a step of their own (`npm run types`). Checking them again here would make everyone who only starts the
+  // program wait for the types of the tests, and fail on them.
+  typescript: { ignoreBuildErrors: true },
+  // Without this Next takes a lock file in a parent folder for the root of a larger project.
+  turbopack: { root: import.meta.dirname },
+  headers: () =>
+    Promise.resolve([
+      {
+        source: '/:path*',
+        headers: [
+          { key: 'X-Content-Type-Options', value: 'nosniff' },
+          { key: 'Referrer-Policy', value: 'same-origin' },
+          { key: 'Cross-Origin-Opener-Policy', value: 'same-origin' },
+          { key: 'Permissions-Policy', value: 'camera=(), microphone=(), geolocation=()' },
+        ],
+      },
+    ]),
+};
+
+export default nextConfig;

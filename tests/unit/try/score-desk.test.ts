@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import type { ScoreReply, ScoreRequest } from '@/app/try/_score/protocol';
+import { type OpenPort, resultIn, ScoreDesk } from '@/app/try/_score/score-desk';
+import type { BestSet, ScoreResult } from '@/lib/core/result';
+
+const result = (title: string): ScoreResult => ({ title }) as ScoreResult;
+
+function desk() {
+  const sent: ScoreRequest[] = [];
+  let hear: (reply: ScoreReply) => void = () => { throw new Error('no worker was opened'); };
+  let fail: (words: string) => void = () => { throw new Error('no worker was opened'); };
+  let opened = 0;
+  const open: OpenPort = (heard, broke) => {
+    opened += 1;
+    hear = heard;
+    fail = broke;
+    return { send: (request) => sent.push(request), end: () => undefined };
+  };
+  return { desk: new ScoreDesk(open), sent, hear: (reply: ScoreReply) => hear(reply), fail: (words: string) => fail(words), opened: () => opened };
+}
+
+describe('asking the score worker', () => {
+  it('opens one worker, and only when something is asked', () => {
+    const { desk: one, opened } = desk();
+    expect(opened()).toBe(0);
+    one.ask('a', 10);
+    one.ask('b', 10);
+    expect(opened()).toBe(1);
+  });
+
+  it('drops the answer to an older question', () => {
+    const { desk: one, hear } = desk();
+    one.ask('a', 10);
+    one.ask('b', 10);
+    hear({ kind: 'closed', id: 1, result: result('old'), milliseconds: 1 });
+    expect(one.current()).toEqual({ stage: 'asked', before: null });
+    hear({ kind: 'closed', id: 2, result: result('new'), milliseconds: 1 });
+    expect(resultIn(one.current())?.title).toBe('new');
+  });
+
+  it('keeps the last result while a newer one is worked out', () => {
+    const { desk: one, hear } = desk();
+    one.ask('a', 10);
+    hear({ kind: 'scored', id: 1, result: result('first'), milliseconds: 1 });
+    one.ask('b', 10);
+    expect(one.current()).toEqual({ stage: 'asked', before: result('first') });
+  });
+
+  it('adds the best sets to the scored result as they come', () => {
+    const { desk: one, hear } = desk();
+    one.ask('a', 10);
+    hear({ kind: 'scored', id: 1, result: result('room'), milliseconds: 3 });
+    hear({ kind: 'budgets', id: 1, sets: [{ budget: 4 } as BestSet], done: 1, of: 2 });
+    expect(one.current()).toMatchObject({ stage: 'scored', text: 'a', setsDone: 1, setsOf: 2, sets: [{ budget: 4 }] });
+  });
+
+  it('says in words when the worker cannot be opened or breaks', () => {
+    const refusing = new ScoreDesk(() => { throw new Error('workers are not allowed here'); });
+    refusing.ask('a', 10);
+    expect(refusing.current()).toEqual({ stage: 'failed', words: 'workers are not allowed here' });
+    const { desk: one, fail } = desk();
+    one.ask('a', 10);
+    fail('out of memory');
+    expect(one.current()).toEqual({ stage: 'failed', words: 'out of memory' });
+  });
+
+  it('stops the work and shows nothing when the page starts again', () => {
+    const { desk: one, sent, hear } = desk();
+    one.ask('a', 10);
+    one.forget();
+    hear({ kind: 'closed', id: 1, result: result('late'), milliseconds: 1 });
+    expect(sent.at(-1)).toEqual({ kind: 'cancel', id: 2 });
+    expect(one.current()).toEqual({ stage: 'nothing' });
+  });
+});
