@@ -21,7 +21,7 @@ async function loadWasm(): Promise<void> {
   glue.__wbg_set_wasm(instance.exports);
   const begin = instance.exports.__wbindgen_start;
   if (typeof begin !== 'function') throw new Error('The schema engine has no start function; its version does not fit');
-  begin();
+  Reflect.apply(begin, undefined, []);
 }
 
 /**

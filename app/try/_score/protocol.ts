@@ -1,7 +1,6 @@
+import type { QuickScore } from '@/lib/core/quick-score';
 import type { BestSet, ScoreResult } from '@/lib/core/result';
-
-/** One thing wrong in a document: where, and what would be right. */
-export interface DocumentFault { readonly path: string; readonly message: string }
+import type { DocumentFault } from '@/lib/interchange/json/fault';
 
 /** To the worker. The text is read and checked there just as the command does, so both say the same. */
 export type ScoreRequest =
@@ -11,7 +10,7 @@ export type ScoreRequest =
 /** From the worker, in this order: refused, or closed, scored, budgets. Any of them may be followed by failed. */
 export type ScoreReply =
   | { readonly kind: 'refused'; readonly id: number; readonly faults: readonly DocumentFault[] }
-  | { readonly kind: 'closed'; readonly id: number; readonly result: ScoreResult; readonly milliseconds: number }
+  | { readonly kind: 'closed'; readonly id: number; readonly quick: QuickScore; readonly milliseconds: number }
   | { readonly kind: 'scored'; readonly id: number; readonly result: ScoreResult; readonly milliseconds: number }
   | { readonly kind: 'budgets'; readonly id: number; readonly sets: readonly BestSet[]; readonly done: number; readonly of: number }
   | { readonly kind: 'failed'; readonly id: number; readonly words: string };

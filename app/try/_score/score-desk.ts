@@ -1,5 +1,7 @@
+import type { QuickScore } from '@/lib/core/quick-score';
 import type { BestSet, ScoreResult } from '@/lib/core/result';
-import type { DocumentFault, ScoreReply, ScoreRequest } from './protocol';
+import type { DocumentFault } from '@/lib/interchange/json/fault';
+import type { ScoreReply, ScoreRequest } from './protocol';
 
 /** The part of a worker that the desk uses. */
 export interface ScorePort {
@@ -16,7 +18,8 @@ export type ScoreState =
   /** asked; the result before, if there is one, may be shown as out of date */
   | { readonly stage: 'asked'; readonly before: ScoreResult | null }
   | { readonly stage: 'refused'; readonly text: string; readonly faults: readonly DocumentFault[] }
-  | { readonly stage: 'closed'; readonly text: string; readonly result: ScoreResult; readonly milliseconds: number }
+  /** closed values of the new text; the full result before still stands for the rest */
+  | { readonly stage: 'closed'; readonly text: string; readonly quick: QuickScore; readonly before: ScoreResult | null; readonly milliseconds: number }
   | { readonly stage: 'scored'; readonly text: string; readonly result: ScoreResult; readonly sets: readonly BestSet[]; readonly setsDone: number; readonly setsOf: number; readonly milliseconds: number }
   | { readonly stage: 'failed'; readonly words: string };
 
@@ -74,7 +77,7 @@ export class ScoreDesk {
     const text = this.lastText;
     if (reply.kind === 'failed') this.become({ stage: 'failed', words: reply.words });
     else if (reply.kind === 'refused') this.become({ stage: 'refused', text, faults: reply.faults });
-    else if (reply.kind === 'closed') this.become({ stage: 'closed', text, result: reply.result, milliseconds: reply.milliseconds });
+    else if (reply.kind === 'closed') this.become({ stage: 'closed', text, quick: reply.quick, before: resultIn(this.state), milliseconds: reply.milliseconds });
     else if (reply.kind === 'scored') this.become({ stage: 'scored', text, result: reply.result, sets: [], setsDone: 0, setsOf: 0, milliseconds: reply.milliseconds });
     else if (this.state.stage === 'scored') this.become({ ...this.state, sets: reply.sets, setsDone: reply.done, setsOf: reply.of });
   }
@@ -85,8 +88,8 @@ export class ScoreDesk {
   }
 }
 
-/** The result a state carries, or the last one it may still show. */
+/** The full result a state carries, or the last one it may still show. */
 export function resultIn(state: ScoreState): ScoreResult | null {
-  if (state.stage === 'closed' || state.stage === 'scored') return state.result;
-  return state.stage === 'asked' ? state.before : null;
+  if (state.stage === 'scored') return state.result;
+  return state.stage === 'asked' || state.stage === 'closed' ? state.before : null;
 }

@@ -1,14 +1,17 @@
+import type { QuickScore } from '@/lib/core/quick-score';
 import type { BestSet, ScoreResult } from '@/lib/core/result';
-import type { DocumentFault, ScoreReply, ScoreRequest } from './protocol';
+import type { DocumentFault } from '@/lib/interchange/json/fault';
+import type { ScoreReply, ScoreRequest } from './protocol';
 
 /** What the worker needs of the calculation, so that its steps can be tested without a worker. */
 export interface ScoreEngine<Read> {
   read(text: string): { readonly ok: true; readonly value: Read } | { readonly ok: false; readonly faults: readonly DocumentFault[] };
   /** closed values only: frequencies, grades, harms, stops; no draws */
-  closed(document: Read): ScoreResult;
+  closed(document: Read): QuickScore;
   scored(document: Read, draws: number): ScoreResult;
   /** budgets of effort worth looking at, rising */
   budgets(result: ScoreResult): readonly number[];
+  /** the exact best set at each of these budgets */
   bestSets(document: Read, budgets: readonly number[], draws: number): readonly BestSet[];
 }
 
@@ -32,11 +35,11 @@ export function* scoreSteps<Read>(
     yield { kind: 'refused', id, faults: read.faults };
     return;
   }
-  const closed = engine.closed(read.value);
-  yield { kind: 'closed', id, result: closed, milliseconds: now() - started };
+  yield { kind: 'closed', id, quick: engine.closed(read.value), milliseconds: now() - started };
   const drawing = now();
-  yield { kind: 'scored', id, result: engine.scored(read.value, request.draws), milliseconds: now() - drawing };
-  yield* budgetSteps(id, read.value, engine, engine.budgets(closed), request.draws);
+  const result = engine.scored(read.value, request.draws);
+  yield { kind: 'scored', id, result, milliseconds: now() - drawing };
+  yield* budgetSteps(id, read.value, engine, engine.budgets(result), request.draws);
 }
 
 function* budgetSteps<Read>(id: number, document: Read, engine: ScoreEngine<Read>, budgets: readonly number[], draws: number): Generator<ScoreReply, void> {

@@ -1,4 +1,7 @@
-import type { BranchResult, GradeOrNone, RiskResult } from '@/lib/core/result';
+import type { Content } from '@/lib/content/model';
+import type { GradeOrNone, RiskResult } from '@/lib/core/result';
+
+type HarmWeights = Content['harmWeights'];
 
 const HEIGHT: Readonly<Record<GradeOrNone, number>> = { 'not applicable': 0, low: 1, moderate: 2, high: 3, extreme: 4 };
 
@@ -11,20 +14,19 @@ const FIERCER = 1.5;
  * Why a risk stands above one with a worse grade, in words, or null when grades and order agree. Order
  * goes by harm over all ends and all strengths of fire; a grade looks at one end at its middle.
  * @param risks in rank order
+ * @param weights harm points of each severity class
  */
-export function rankReason(risk: RiskResult, risks: readonly RiskResult[]): string | null {
+export function rankReason(risk: RiskResult, risks: readonly RiskResult[], weights: HarmWeights): string | null {
   const passed = risks.filter((other) => other.rank > risk.rank && HEIGHT[other.grade] > HEIGHT[risk.grade]);
   if (passed.length === 0) return null;
   const above = passed.length === 1 ? 'a risk with a worse grade' : `${passed.length} risks with a worse grade`;
-  return `Above ${above}: ${causeOf(risk)}`;
+  return `Above ${above}: ${causeOf(risk, weights)}`;
 }
 
-function causeOf(risk: RiskResult): string {
+function causeOf(risk: RiskResult, weights: HarmWeights): string {
   const deciding = risk.branches.find((branch) => branch.id === risk.decidedBy);
   if (deciding === undefined || deciding.harm < MOST_OF_IT * risk.harmMean) return 'harm adds up all its ends, the grade looks at one.';
-  if (deciding.expectedWeight > FIERCER * middleWeight(deciding)) return 'harm counts fierce fires too, the grade takes the middle.';
+  if (deciding.expectedWeight > FIERCER * weights[deciding.severity]) return 'harm counts fierce fires too, the grade takes the middle.';
   return 'one step of the grade spans ten times in how often.';
 }
 
-/** Weight of a class: one decade a class. */
-const middleWeight = (branch: BranchResult): number => 10 ** (branch.severity - 1);

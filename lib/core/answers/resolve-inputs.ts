@@ -42,11 +42,14 @@ export class InputDesk {
     return new Map(this.content.inputs.map((input) => [input.id, this.value(input.id)]));
   }
 
-  /** Every input that stands on an assumption, in the order of the content. */
+  /**
+   * Every input that stands on an assumption, in the order of the content. A text that was not given is
+   * missing, not assumed: nothing is put in its place, and a stop condition says so.
+   */
   assumed(): readonly AssumedInput[] {
     return this.content.inputs.flatMap((input) => {
       const because = this.unknown.get(input.id);
-      if (because === undefined || Object.hasOwn(this.overrides, input.id)) return [];
+      if (because === undefined || input.unit === 'text' || Object.hasOwn(this.overrides, input.id)) return [];
       return [{ input: input.id, title: input.title, value: this.value(input.id), unit: input.unit, because }];
     });
   }

@@ -3,7 +3,7 @@ import { stateOf, type Venue, withStates } from '@/lib/core/answers/venue';
 import { countedUses, effectiveFailure } from './counted-uses';
 import { meanFailure } from './mean-failure';
 import { failuresOf, type RiskSetup } from './risk-setup';
-import { severityCase } from './severity';
+import { type SeverityCase, severityCase } from './severity';
 
 /** A control that is not in place and could be: absent, partly, or nobody is sure. */
 export interface Candidate {
@@ -36,8 +36,8 @@ export interface PathChange {
   readonly path: number;
   readonly joins: { readonly control: number; readonly reach: number } | null;
   readonly leaves: { readonly control: number; readonly reach: number } | null;
-  readonly severityBefore: string;
-  readonly severityAfter: string;
+  readonly severityBefore: SeverityCase;
+  readonly severityAfter: SeverityCase;
   /** mean effective failure after, divided by before */
   readonly meanRatio: number;
 }
@@ -57,13 +57,13 @@ export function pathChanges(setup: RiskSetup, candidate: Candidate): readonly Pa
   let path = -1;
   return compiled.scenarios.flatMap(({ branches }) => branches.flatMap(({ branch, path: uses }): readonly PathChange[] => {
     path += 1;
-    const severityBefore = severityCase(venue, setup.physics, branch.severity).key;
-    const severityAfter = severityCase(after, setup.physics, branch.severity).key;
+    const severityBefore = severityCase(venue, setup.physics, branch.severity);
+    const severityAfter = severityCase(after, setup.physics, branch.severity);
     const before = countedUses(uses, failureBefore, compiled.controls);
     const now = countedUses(uses, failureAfter, compiled.controls);
     const used = now.find((position) => uses[position]?.control === candidate.index);
     const left = used === undefined ? undefined : before.find((position) => !now.includes(position)) ?? (before.includes(used) ? used : undefined);
-    if (used === undefined && severityBefore === severityAfter) return [];
+    if (used === undefined && severityBefore.key === severityAfter.key) return [];
     const joins = useAt(uses, used);
     const leaves = useAt(uses, left);
     const meanAfter = joins === null ? 1 : effectiveFailure(joins.reach, failureAfter[joins.control] ?? 1);

@@ -1,7 +1,7 @@
 import { gammaVariate } from '@/lib/core/sampling/gamma-variate';
+import { normalVariate } from '@/lib/core/sampling/normal-variate';
 import { RandomStream } from '@/lib/core/sampling/random-stream';
-import { normalQuantile } from '@/lib/core/statistics/normal';
-import { type DrawPlan, FAILS, IN_PLACE, PARTLY, type UseList } from './draw-plan';
+import { type DrawPlan, FAILS, IN_PLACE, PARTLY } from './draw-plan';
 
 /** What the draws of one venue gave; every array is by scenario, then by draw. */
 export interface Draws {
@@ -17,28 +17,21 @@ export interface Draws {
 
 /** One draw while it is being made; kept whole so that actions can be compared on the very same draw. */
 export interface DrawState {
-  readonly slotZ: Float64Array;
+  /** burn strength first, then one standard normal for each slot, then one for each branch */
+  readonly normal: Float64Array;
   readonly power: Float64Array;
+  /** initiating events per season of each scenario */
+  readonly rate: Float64Array;
   /** X of every control */
   readonly failure: Float64Array;
   /** class 1 to 5 of every severity case */
   readonly severity: Uint8Array;
   /** harm of every branch, all scenarios in order */
   readonly branchHarm: Float64Array;
-  burnStrength: number;
 }
 export type DrawObserver = (state: DrawState, draw: number) => void;
 
-export function newDrawState(plan: DrawPlan): DrawState {
-  return {
-    slotZ: new Float64Array(plan.slots),
-    power: new Float64Array(plan.mode.length).fill(1),
-    failure: new Float64Array(plan.mode.length).fill(1),
-    severity: new Uint8Array(plan.cases.length),
-    branchHarm: new Float64Array(plan.scenarios.reduce((sum, scenario) => sum + scenario.branches.length, 0)),
-    burnStrength: 0,
-  };
-}
+interface Streams { readonly normal: RandomStream; readonly power: RandomStream; readonly gamma: RandomStream }
 
 /**
  * Seeded Monte Carlo over rates, failures on demand, conditional shares and burn strength (amendments A13,
@@ -48,88 +41,99 @@ export function newDrawState(plan: DrawPlan): DrawState {
  * @param seed whole number, 0 to 4,294,967,295
  */
 export function runDraws(plan: DrawPlan, count: number, seed: number, observe?: DrawObserver): Draws {
-  const streams = { normal: new RandomStream(seed, 0), power: new RandomStream(seed, 1), gamma: new RandomStream(seed, 2) };
+  const streams: Streams = { normal: RandomStream.of(seed, 0), power: RandomStream.of(seed, 1), gamma: RandomStream.of(seed, 2) };
+  const scenarios = plan.shape.length;
   const draws: Draws = {
     count,
-    frequency: plan.scenarios.map(() => new Float64Array(count)),
-    harm: plan.scenarios.map(() => new Float64Array(count)),
+    frequency: Array.from({ length: scenarios }, () => new Float64Array(count)),
+    harm: Array.from({ length: scenarios }, () => new Float64Array(count)),
     total: new Float64Array(count),
-    gradeCounts: new Uint32Array(plan.scenarios.length * 4),
-    firstCounts: new Uint32Array(plan.scenarios.length),
+    gradeCounts: new Uint32Array(scenarios * 4),
+    firstCounts: new Uint32Array(scenarios),
   };
-  const state = newDrawState(plan);
+  const state = newState(plan);
   for (let draw = 0; draw < count; draw += 1) {
-    drawControls(plan, state, streams.normal, streams.power);
-    drawScenarios(plan, state, streams.normal, streams.gamma, draws, draw);
+    drawChance(plan, state, streams);
+    drawControls(plan, state);
+    drawScenarios(plan, state, draws, draw);
     observe?.(state, draw);
   }
   return draws;
 }
 
-function drawControls(plan: DrawPlan, state: DrawState, normal: RandomStream, power: RandomStream): void {
-  const { slotZ, failure } = state;
-  state.burnStrength = normalQuantile(normal.nextOpen());
-  for (let one = 0; one < plan.cases.length; one += 1) state.severity[one] = classAt(plan.cases[one] as Float64Array, state.burnStrength);
-  for (let slot = 0; slot < slotZ.length; slot += 1) slotZ[slot] = normalQuantile(normal.nextOpen());
-  if (plan.anyUnsure) for (let control = 0; control < state.power.length; control += 1) state.power[control] = power.nextOpen();
+function newState(plan: DrawPlan): DrawState {
+  return {
+    normal: new Float64Array(1 + plan.slots + plan.onTop.length),
+    power: new Float64Array(plan.mode.length).fill(1),
+    rate: new Float64Array(plan.shape.length),
+    failure: new Float64Array(plan.mode.length).fill(1),
+    severity: new Uint8Array(plan.cases.length),
+    branchHarm: new Float64Array(plan.onTop.length),
+  };
+}
+
+function drawChance(plan: DrawPlan, state: DrawState, streams: Streams): void {
+  const { normal, power, rate } = state;
+  for (let index = 0; index < normal.length; index += 1) normal[index] = normalVariate(streams.normal);
+  if (plan.anyUnsure) for (let control = 0; control < power.length; control += 1) power[control] = streams.power.nextOpen();
+  for (let index = 0; index < rate.length; index += 1) rate[index] = gammaVariate(streams.gamma, plan.shape[index] as number) * (plan.scale[index] as number);
+}
+
+function drawControls(plan: DrawPlan, state: DrawState): void {
+  const { failure, normal, power, severity } = state;
+  const { mode, logPfd, sigma, slotOf } = plan;
+  for (let one = 0; one < severity.length; one += 1) severity[one] = classAt(plan.cases[one] as Float64Array, normal[0] as number);
   for (let control = 0; control < failure.length; control += 1) {
-    const mode = plan.mode[control] as number;
-    if (mode === FAILS) continue;
-    const log = inPlaceLog(plan, slotZ, control);
+    const how = mode[control] as number;
+    if (how === FAILS) continue;
+    const log = (logPfd[control] as number) + (sigma[control] as number) * (normal[1 + (slotOf[control] as number)] as number);
     if (log >= 0) failure[control] = 1;
-    else if (mode === IN_PLACE) failure[control] = Math.exp(log);
-    else failure[control] = Math.exp(log * (mode === PARTLY ? 0.5 : (state.power[control] as number)));
+    else failure[control] = Math.exp(how === IN_PLACE ? log : log * (how === PARTLY ? 0.5 : (power[control] as number)));
   }
 }
 
-/** ln X of a control in place before the cap at 1. */
-export function inPlaceLog(plan: DrawPlan, slotZ: Float64Array, control: number): number {
-  return (plan.logPfd[control] as number) + (plan.sigma[control] as number) * (slotZ[plan.slotOf[control] as number] as number);
+/** X of a control if it were in place, in this very draw. */
+export function failureInPlace(plan: DrawPlan, state: DrawState, control: number): number {
+  const log = (plan.logPfd[control] as number) + (plan.sigma[control] as number) * (state.normal[1 + (plan.slotOf[control] as number)] as number);
+  return log >= 0 ? 1 : Math.exp(log);
 }
 
+/** Class 1 to 5 at a burn strength. */
 export function classAt(thresholds: Float64Array, z: number): number {
   let severity = 1;
   for (let step = 0; step < 4; step += 1) if (z >= (thresholds[step] as number)) severity = step + 2;
   return severity;
 }
 
-function product(uses: UseList, failure: Float64Array): number {
-  let value = 1;
-  const { control, reach } = uses;
-  for (let index = 0; index < control.length; index += 1) {
-    value *= 1 - (reach[index] as number) * (1 - (failure[control[index] as number] as number));
-  }
-  return value;
-}
-
-function drawScenarios(plan: DrawPlan, state: DrawState, normal: RandomStream, gamma: RandomStream, draws: Draws, draw: number): void {
-  const { levelBounds, gradeAt, weights } = plan;
-  let at = 0;
+function drawScenarios(plan: DrawPlan, state: DrawState, draws: Draws, draw: number): void {
+  const { branchFrom, pathFrom, pathTo, topFrom, onTop, useControl, useReach, logShare, shareSigma, levelBounds, gradeAt, weights } = plan;
+  const { failure, normal, rate, severity, branchHarm } = state;
+  const shareNormals = 1 + plan.slots;
   let total = 0;
   let first = 0;
   let most = -1;
-  for (let index = 0; index < plan.scenarios.length; index += 1) {
-    const scenario = plan.scenarios[index] as DrawPlan['scenarios'][number];
-    const rate = gammaVariate(gamma, scenario.shape) * scenario.scale;
-    const top = product(scenario.top, state.failure);
+  for (let index = 0; index < rate.length; index += 1) {
+    const firstBranch = branchFrom[index] as number;
+    const lastBranch = branchFrom[index + 1] as number;
+    let top = rate[index] as number;
+    for (let use = topFrom[index] as number, to = pathFrom[firstBranch] as number; use < to; use += 1) top *= 1 - (useReach[use] as number) * (1 - (failure[useControl[use] as number] as number));
     let harm = 0;
     let worst = 0;
-    for (let branchIndex = 0; branchIndex < scenario.branches.length; branchIndex += 1) {
-      const branch = scenario.branches[branchIndex] as DrawPlan['scenarios'][number]['branches'][number];
-      const logShare = branch.logP + branch.sigma * normalQuantile(normal.nextOpen());
-      const share = logShare >= 0 ? 1 : Math.exp(logShare);
-      const frequency = rate * (branch.onTop ? top : 1) * product(branch.uses, state.failure) * share;
-      const severity = state.severity[branch.severity] as number;
+    for (let branch = firstBranch; branch < lastBranch; branch += 1) {
+      let frequency = onTop[branch] === 1 ? top : (rate[index] as number);
+      for (let use = pathFrom[branch] as number, to = pathTo[branch] as number; use < to; use += 1) frequency *= 1 - (useReach[use] as number) * (1 - (failure[useControl[use] as number] as number));
+      const share = (logShare[branch] as number) + (shareSigma[branch] as number) * (normal[shareNormals + branch] as number);
+      if (share < 0) frequency *= Math.exp(share);
+      const bad = severity[plan.severity[branch] as number] as number;
       let level = 0;
       while (level < levelBounds.length && frequency >= (levelBounds[level] as number)) level += 1;
-      const grade = gradeAt[level * 6 + severity] as number;
+      const grade = gradeAt[level * 6 + bad] as number;
       if (grade > worst) worst = grade;
-      const branchHarm = frequency * (weights[severity] as number);
-      state.branchHarm[at] = branchHarm;
-      at += 1;
-      harm += branchHarm;
+      const harmHere = frequency * (weights[bad] as number);
+      branchHarm[branch] = harmHere;
+      harm += harmHere;
     }
-    (draws.frequency[index] as Float64Array)[draw] = rate * top;
+    (draws.frequency[index] as Float64Array)[draw] = top;
     (draws.harm[index] as Float64Array)[draw] = harm;
     draws.gradeCounts[index * 4 + worst] = (draws.gradeCounts[index * 4 + worst] as number) + 1;
     total += harm;

@@ -39,13 +39,6 @@ export class SeverityBook {
     return made;
   }
 
-  /** @throws when that case was never worked out: a fault of ours */
-  known(key: string): SeverityFigures {
-    const figures = this.figures.get(key);
-    if (figures === undefined) throw new Error(`severity "${key}" has not been worked out`);
-    return figures;
-  }
-
   weightOf(severity: number): number { return this.weights[severity - 1] ?? 0; }
 
   /** Harm weight at one burn strength, for the tornado. */

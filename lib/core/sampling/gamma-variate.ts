@@ -1,4 +1,4 @@
-import { normalQuantile } from '@/lib/core/statistics/normal';
+import { normalVariate } from './normal-variate';
 import type { RandomStream } from './random-stream';
 
 /**
@@ -8,11 +8,15 @@ import type { RandomStream } from './random-stream';
  * @returns above or equal to 0, finite
  */
 export function gammaVariate(stream: RandomStream, shape: number): number {
-  if (shape < 1) return gammaVariate(stream, shape + 1) * Math.pow(stream.nextOpen(), 1 / shape);
+  if (shape >= 1) return aboveOne(stream, shape);
+  return aboveOne(stream, shape + 1) * Math.exp(Math.log(stream.nextOpen()) / shape);
+}
+
+function aboveOne(stream: RandomStream, shape: number): number {
   const d = shape - 1 / 3;
   const c = 1 / Math.sqrt(9 * d);
   for (;;) {
-    const z = normalQuantile(stream.nextOpen());
+    const z = normalVariate(stream);
     const root = 1 + c * z;
     if (root <= 0) continue;
     const v = root * root * root;

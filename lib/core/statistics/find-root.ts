@@ -13,6 +13,8 @@ export function findRoot(f: (x: number) => number, low: number, high: number): n
   if (fa === 0) return a;
   if (fb === 0) return b;
   if (!(fa * fb < 0)) throw new Error(`no change of sign between ${low} and ${high}`);
+  // a root at 0 has no last digit: it is known when it is this small beside the stretch searched
+  const resolution = 1e-18 * Math.abs(high - low);
   let share = 0.5;
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const x = a + share * (b - a);
@@ -21,7 +23,7 @@ export function findRoot(f: (x: number) => number, low: number, high: number): n
     else [c, b, fc, fb] = [b, a, fb, fa];
     [a, fa] = [x, fx];
     const best = Math.abs(fa) < Math.abs(fb) ? a : b;
-    const tolerance = (2 * Number.EPSILON * Math.abs(best) + Number.MIN_VALUE) / Math.abs(b - a);
+    const tolerance = (2 * Number.EPSILON * Math.abs(best) + resolution) / Math.abs(b - a);
     if (tolerance > 0.5 || fa === 0 || fb === 0) return best;
     share = Math.min(1 - tolerance, Math.max(tolerance, nextShare(a, b, c, fa, fb, fc)));
   }

@@ -37,7 +37,7 @@ export function gammaShapeOf(errorFactor: number): number {
     const shape = Math.exp(logShape);
     return Math.log(gammaQuantile(0.95, shape, 1) / gammaQuantile(0.5, shape, 1)) - logFactor;
   };
-  return Math.exp(findRoot(excess, Math.log(0.05), Math.log(1e5)));
+  return Math.exp(findRoot(excess, Math.log(0.02), Math.log(1e5)));
 }
 
 /** Value below which a chi-square variable falls with probability p: a gamma variable of half the degrees, doubled. */

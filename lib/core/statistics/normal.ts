@@ -1,7 +1,5 @@
 import { polynomial } from './polynomial';
 
-export { normalCdf } from './normal-cdf';
-
 // M. J. Wichura, Algorithm AS 241 (PPND16), Applied Statistics 37 (1988). Coefficients from memory; the
 // tests hold them against a second library and against the inverse of `normalCdf`.
 const CENTRE_TOP = [2509.0809287301226727, 33430.575583588128105, 67265.770927008700853, 45921.953931549871457, 13731.693765509461125, 1971.5909503065514427, 133.14166789178437745, 3.387132872796366608];

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { ScoreReply, ScoreRequest } from '@/app/try/_score/protocol';
 import { type OpenPort, resultIn, ScoreDesk } from '@/app/try/_score/score-desk';
+import type { QuickScore } from '@/lib/core/quick-score';
 import type { BestSet, ScoreResult } from '@/lib/core/result';
 
+const quick = { totalHarm: 1 } as QuickScore;
 const result = (title: string): ScoreResult => ({ title }) as ScoreResult;
 
 function desk() {
@@ -32,9 +34,9 @@ describe('asking the score worker', () => {
     const { desk: one, hear } = desk();
     one.ask('a', 10);
     one.ask('b', 10);
-    hear({ kind: 'closed', id: 1, result: result('old'), milliseconds: 1 });
+    hear({ kind: 'scored', id: 1, result: result('old'), milliseconds: 1 });
     expect(one.current()).toEqual({ stage: 'asked', before: null });
-    hear({ kind: 'closed', id: 2, result: result('new'), milliseconds: 1 });
+    hear({ kind: 'scored', id: 2, result: result('new'), milliseconds: 1 });
     expect(resultIn(one.current())?.title).toBe('new');
   });
 
@@ -44,6 +46,8 @@ describe('asking the score worker', () => {
     hear({ kind: 'scored', id: 1, result: result('first'), milliseconds: 1 });
     one.ask('b', 10);
     expect(one.current()).toEqual({ stage: 'asked', before: result('first') });
+    hear({ kind: 'closed', id: 2, quick, milliseconds: 1 });
+    expect(one.current()).toMatchObject({ stage: 'closed', quick, before: result('first') });
   });
 
   it('adds the best sets to the scored result as they come', () => {
@@ -68,7 +72,7 @@ describe('asking the score worker', () => {
     const { desk: one, sent, hear } = desk();
     one.ask('a', 10);
     one.forget();
-    hear({ kind: 'closed', id: 1, result: result('late'), milliseconds: 1 });
+    hear({ kind: 'closed', id: 1, quick, milliseconds: 1 });
     expect(sent.at(-1)).toEqual({ kind: 'cancel', id: 2 });
     expect(one.current()).toEqual({ stage: 'nothing' });
   });

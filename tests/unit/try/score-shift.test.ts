@@ -2,12 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { ScoreReply } from '@/app/try/_score/protocol';
 import { scoreShift } from '@/app/try/_score/score-shift';
 import type { ScoreEngine } from '@/app/try/_score/score-steps';
+import type { QuickScore } from '@/lib/core/quick-score';
 import type { BestSet, ScoreResult } from '@/lib/core/result';
 
 const result = (title: string): ScoreResult => ({ title }) as ScoreResult;
 const engine: ScoreEngine<string> = {
-  read: (text) => (text === 'bad' ? { ok: false, faults: [{ path: '$.id', message: 'is missing' }] } : { ok: true, value: text }),
-  closed: (text) => { if (text === 'broken') throw new Error('a matrix without cells'); return result(`closed ${text}`); },
+  read: (text) => (text === 'bad' ? { ok: false, faults: [{ path: '$.id', problem: 'is missing', expected: 'a short name' }] } : { ok: true, value: text }),
+  closed: (text) => { if (text === 'broken') throw new Error('a matrix without cells'); return { totalHarm: 1 } as QuickScore; },
   scored: (text) => result(`scored ${text}`),
   budgets: () => Array.from({ length: 8 }, (_, budget) => budget),
   bestSets: (_, budgets) => budgets.map((budget) => ({ budget }) as BestSet),
@@ -31,7 +32,7 @@ describe('the work of the score worker', () => {
   it('tells every fault and computes nothing of a document that cannot be read', async () => {
     const { onRequest, posted } = shift();
     await onRequest(ask(1, 'bad'));
-    expect(posted).toEqual([{ kind: 'refused', id: 1, faults: [{ path: '$.id', message: 'is missing' }] }]);
+    expect(posted).toEqual([{ kind: 'refused', id: 1, faults: [{ path: '$.id', problem: 'is missing', expected: 'a short name' }] }]);
   });
 
   it('leaves older work when newer comes in', async () => {

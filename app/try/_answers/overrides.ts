@@ -1,0 +1,26 @@
+import type { Question } from '@/lib/content/model';
+import { controlsOf } from '@/lib/core/answers/resolve-states';
+import { partOf, type WholeDocument } from '../_state/whole-document';
+
+/** Something the document states itself; it wins over the answer it belongs to. */
+export interface Override { readonly part: 'states' | 'inputs'; readonly id: string; readonly value: string }
+
+/** What the document writes over this question's answer. */
+export function overridesOf(question: Question, whole: WholeDocument): readonly Override[] {
+  const found = (part: Override['part'], ids: readonly string[]): readonly Override[] => {
+    const written = partOf(whole, part);
+    return ids.flatMap((id) => (Object.hasOwn(written, id) ? [{ part, id, value: String(written[id]) }] : []));
+  };
+  return [...found('states', controlsOf(question)), ...found('inputs', inputsOf(question))];
+}
+
+function inputsOf(question: Question): readonly string[] {
+  if (question.kind === 'text') return [question.field.input];
+  if (question.kind === 'number') return question.fields.map((field) => field.input);
+  return [...new Set(question.options.flatMap((option) => Object.keys(option.sets.inputs)))];
+}
+
+/** The document without something it stated itself, so that the answer counts again. */
+export function withoutOverride(whole: WholeDocument, { part, id }: Override): WholeDocument {
+  return { ...whole, [part]: Object.fromEntries(Object.entries(partOf(whole, part)).filter(([key]) => key !== id)) };
+}

@@ -1,0 +1,42 @@
+import type { Content, InputDefinition, InputValue } from '@/lib/content/model';
+import { listed, rangeInWords, sayValue } from '@/lib/questionnaire/say-value';
+import { validateAnswer } from '@/lib/questionnaire/validate-answer';
+import { type DocumentFault, faultAt } from '../json/fault';
+import { entriesOf, memberOf } from '../json/object';
+import { expectedId } from './known-ids';
+
+/** Inputs written over that do not exist or whose value no question could give. */
+export function inputFaults(value: unknown, content: Content): readonly DocumentFault[] {
+  const ids = content.inputs.map(({ id }) => id);
+  return entriesOf(memberOf(value, 'inputs')).flatMap(([id, given]) => {
+    const input = content.inputs.find((candidate) => candidate.id === id);
+    if (input === undefined) return [faultAt(['inputs', id], 'is not an input of the content', expectedId(id, 'an input', ids))];
+    const fault = valueFault(content, input, given);
+    return fault === undefined ? [] : [faultAt(['inputs', id], fault.problem, fault.expected)];
+  });
+}
+
+function valueFault(content: Content, input: InputDefinition, given: unknown): { problem: string; expected: string } | undefined {
+  // a value that is written over is known: "not sure" is an answer, not a value
+  const asked = content.questions.find((question) => question.kind === 'text' && question.field.input === input.id);
+  if (asked !== undefined) {
+    const check = validateAnswer({ ...asked, notSure: false }, given);
+    return check.ok ? undefined : check.faults[0];
+  }
+  const choices = choicesOf(content, input.id);
+  if (choices.length > 0) return choices.some((choice) => choice === given) ? undefined : { problem: sayValue(given), expected: `one of ${inWords(choices)}` };
+  const [least, most] = [input.min ?? -Infinity, input.max ?? Infinity];
+  if (typeof given === 'number' && given >= least && given <= most) return undefined;
+  return { problem: sayValue(given), expected: rangeInWords(least, most, input.unit) };
+}
+
+/** Values that options give an input; none when it is a number that is typed in. */
+function choicesOf(content: Content, id: string): readonly InputValue[] {
+  const options = content.questions.flatMap((question) => ('options' in question ? question.options : []));
+  return [...new Set(options.flatMap(({ sets }) => (Object.hasOwn(sets.inputs, id) ? sets.inputs[id] ?? [] : [])))];
+}
+
+const inWords = (choices: readonly InputValue[]): string => {
+  const words = choices.filter((choice) => typeof choice === 'string');
+  return words.length === choices.length ? listed(words) : choices.join(', ');
+};

@@ -1,0 +1,26 @@
+import type { Content } from '@/lib/content/model';
+import { resolve } from '@/lib/questionnaire/resolve';
+import type { Assessment } from '../assessment-schema';
+import { jsonPath } from '../json/json-path';
+
+/** Something odd that does not keep a document from being scored. */
+export interface DocumentRemark { readonly path: string; readonly remark: string }
+
+export function remarksOn(assessment: Assessment, content: Content): readonly DocumentRemark[] {
+  const { orphaned } = resolve(content, assessment.answers, assessment.inputs);
+  return [
+    ...orphaned.map((id) => ({ path: jsonPath(['answers', id]), remark: 'is not used: another answer takes this question away' })),
+    ...Object.entries(assessment.states ?? {}).flatMap(([id, state]) =>
+      (typeof state === 'string' ? [{ path: jsonPath(['states', id]), remark: 'is written over without a reason' }] : [])),
+    ...tripRemarks(assessment),
+  ];
+}
+
+/** The first edition asks for trips on warm days as a part of all trips, but cannot hold one to the other. */
+function tripRemarks({ answers }: Assessment): readonly DocumentRemark[] {
+  const trips = answers['travel-trips'];
+  if (typeof trips !== 'object' || Array.isArray(trips)) return [];
+  const { roadTrips, warmTrips } = trips;
+  if (roadTrips === undefined || warmTrips === undefined || warmTrips <= roadTrips) return [];
+  return [{ path: jsonPath(['answers', 'travel-trips', 'warmTrips']), remark: `is ${warmTrips}, more than the ${roadTrips} trips by road of which it is a part` }];
+}

@@ -1,0 +1,13 @@
+import { type Path, jsonPath } from './json-path';
+
+/** One thing wrong with a document, where, and what would be right. */
+export interface DocumentFault {
+  /** JSONPath, for example `$.answers["room-size"].chargingVolume` */
+  readonly path: string;
+  readonly problem: string;
+  readonly expected: string;
+}
+
+export function faultAt(path: Path, problem: string, expected: string): DocumentFault {
+  return { path: jsonPath(path), problem, expected };
+}

@@ -1,0 +1,27 @@
+// The built program on a database of its own that is thrown away at the end. Playwright starts and stops it.
+import { mkdtempSync, rmSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { prepareDatabase } from './start/database.mjs';
+import { beginLog } from './start/log.mjs';
+import { reportFailure } from './start/report-failure.mjs';
+import { serve } from './start/serve.mjs';
+import { stopOnSignals } from './start/signals.mjs';
+
+const root = path.dirname(path.dirname(fileURLToPath(import.meta.url)));
+const folder = mkdtempSync(path.join(os.tmpdir(), 'sandbucket-e2e-'));
+process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
+stopOnSignals({ exitCode: 0 });
+
+const log = beginLog(path.join(root, 'data', 'logs', 'serve-for-tests.log'));
+const place = { root, log, url: `file:${path.join(folder, 'e2e.db')}`, host: '127.0.0.1', port: Number(process.env.E2E_PORT) };
+
+const prepared = await prepareDatabase(place);
+const started = prepared.ok ? await serve(place) : prepared;
+if (!started.ok) {
+  reportFailure('Serving for the tests', started, log.file);
+  process.exitCode = 1;
+} else if ('server' in started) {
+  await started.server.ended;
+}

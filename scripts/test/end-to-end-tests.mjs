@@ -1,0 +1,21 @@
+import path from 'node:path';
+import { nextFreePort, portState } from '../start/ports.mjs';
+import { playwrightOutcome } from './playwright-report.mjs';
+import { runWithReport } from './run-with-report.mjs';
+import { oneFailed } from './tally.mjs';
+
+/** Ports are looked for from here, away from those people use. */
+const FIRST_PORT = 3210;
+
+/** @type {import('./steps.mjs').Step['run']} */
+export async function endToEndTests(place) {
+  const port = await nextFreePort(FIRST_PORT, (candidate) => portState(candidate, '127.0.0.1'));
+  if (port === undefined) return oneFailed([`There is no free port after ${FIRST_PORT}.`]);
+  const script = path.join(place.root, 'node_modules', '@playwright', 'test', 'cli.js');
+  return runWithReport(place, {
+    name: 'Playwright',
+    args: () => [script, 'test', '--reporter=list,json'],
+    env: (file) => ({ ...process.env, E2E_PORT: String(port), PLAYWRIGHT_JSON_OUTPUT_FILE: file }),
+    outcome: (report) => playwrightOutcome(JSON.parse(report)),
+  });
+}
