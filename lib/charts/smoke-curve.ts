@@ -1,5 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import { area, curveLinear, line as curve } from 'd3-shape';
+import type { Content } from '@/lib/content/model';
 import type { SmokeCase, SmokeLevel } from '@/lib/core/result';
 import { perSecond, shareInAir } from '@/lib/core/smoke/well-mixed';
 import type { AirChangesPerHour, Seconds } from '@/lib/units/quantity';
@@ -17,8 +18,20 @@ export interface SmokeThresholds {
   readonly irritation: number;
 }
 
+/**
+ * The thresholds out of the content's published tables.
+ * @throws when the tables have no half-hour values: a fault of the content
+ */
+export function smokeThresholds({ aegl, idlh }: Pick<Content, 'aegl' | 'idlh'>): SmokeThresholds {
+  const half = aegl.durationsMin.indexOf(HALF_HOUR);
+  const [irritation, lifeAtRisk] = [aegl.HF['1'][half], aegl.HF['3'][half]];
+  if (irritation === undefined || lifeAtRisk === undefined) throw new Error('the content has no half-hour values for hydrogen fluoride');
+  return { dangerous: idlh.HF, lifeAtRisk, irritation };
+}
+
 export interface SmokePoint { readonly seconds: number; readonly low: number; readonly mid: number; readonly high: number }
 
+const HALF_HOUR = 30;
 /** Points on the curve besides its bend; the curve is smooth, so many are not needed. */
 const STEPS = 60;
 

@@ -1,8 +1,10 @@
 import { stopChildren } from './children.mjs';
 
+const LOOK_FOR_PARENT_MS = 300;
+
 /**
- * Ends everything in good order on Ctrl-C, on a request to end and when the terminal closes. A second signal changes
- * nothing: npm passes on the Ctrl-C that the terminal has already sent to all.
+ * Ends everything in good order on Ctrl-C, on a request to end, when the terminal closes and when npm is gone. A second
+ * signal changes nothing: npm passes on the Ctrl-C that the terminal has already sent to all.
  * @param {{ beforeExit?: () => void, exitCode: number }} options
  */
 export function stopOnSignals({ beforeExit, exitCode }) {
@@ -17,4 +19,18 @@ export function stopOnSignals({ beforeExit, exitCode }) {
     process.exit(exitCode);
   };
   for (const name of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP'])) process.on(name, () => void stop());
+  // npm passes a request to end only on to the shell it starts this program with, and that shell dies of it alone.
+  // Outside of npm a changed parent is nothing unusual: somebody sent the program to the background.
+  if (process.env.npm_lifecycle_event) whenParentIsGone(() => void stop());
+}
+
+/** @param {() => void} act */
+function whenParentIsGone(act) {
+  const parent = process.ppid;
+  const timer = setInterval(() => {
+    if (process.ppid === parent) return;
+    clearInterval(timer);
+    act();
+  }, LOOK_FOR_PARENT_MS);
+  timer.unref();
 }

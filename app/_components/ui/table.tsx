@@ -26,12 +26,12 @@ export function Table<Row>({ caption, captionShown = false, columns, rows, rowKe
       <table>
         <caption className={captionShown ? undefined : 'vh'}>{caption}</caption>
         <thead>
-          <tr>{columns.map((column) => <th key={column.head} scope="col" className={numberClass(column)}>{column.head}</th>)}</tr>
+          <tr>{columns.map((column, index) => <th key={index} scope="col" className={numberClass(column)}>{column.head}</th>)}</tr>
         </thead>
         <tbody>
           {rows.map((row) => (
             <tr key={rowKey(row)} className={presses?.(row) === true ? 'now' : undefined}>
-              {columns.map((column, index) => <Fragment key={column.head}>{cell(column, row, index === 0)}</Fragment>)}
+              {columns.map((column, index) => <Fragment key={index}>{cell(column, row, index === 0)}</Fragment>)}
             </tr>
           ))}
         </tbody>

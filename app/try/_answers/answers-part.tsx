@@ -1,9 +1,11 @@
+'use client';
+
 import { Progress } from '@/app/_components/ui/progress';
 import { Section } from '@/app/_components/ui/section';
-import { currentContent } from '@/lib/content/editions';
-import type { Answer } from '@/lib/core/document';
 import type { InputValue } from '@/lib/content/model';
+import type { Answer } from '@/lib/core/document';
 import { resolve } from '@/lib/questionnaire/resolve';
+import { useContent } from '../_state/content-context';
 import { partOf, type WholeDocument } from '../_state/whole-document';
 import { AnswersSection } from './answers-section';
 import type { EditAnswers } from './question-parts';
@@ -11,7 +13,7 @@ import type { EditAnswers } from './question-parts';
 /** Every answer of the document, to be changed in place. Questions that an answer takes away go at once. */
 export function AnswersPart({ whole, edit }: { readonly whole: WholeDocument; readonly edit: EditAnswers }) {
   const resolution = resolve(
-    currentContent,
+    useContent(),
     partOf(whole, 'answers') as Readonly<Record<string, Answer>>,
     partOf(whole, 'inputs') as Readonly<Record<string, InputValue>>,
   );

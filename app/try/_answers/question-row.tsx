@@ -1,7 +1,9 @@
+'use client';
+
 import { Button } from '@/app/_components/ui/button';
 import { Notice } from '@/app/_components/ui/notice';
-import type { Question } from '@/lib/content/model';
-import { currentContent } from '@/lib/content/editions';
+import type { Content, Question } from '@/lib/content/model';
+import { useContent } from '../_state/content-context';
 import { answerOf, type WholeDocument } from '../_state/whole-document';
 import { ChoiceQuestion } from './choice-question';
 import { MultiQuestion } from './multi-question';
@@ -14,13 +16,14 @@ interface QuestionRowProps { readonly question: Question; readonly whole: WholeD
 
 /** One question with its answer, and what the document writes over it. */
 export function QuestionRow({ question, whole, edit }: QuestionRowProps) {
+  const content = useContent();
   return (
     <li className="question">
       <AnyQuestion question={question} whole={whole} edit={edit} />
       {answerOf(whole, question.id) === undefined ? <NotAnswered /> : null}
       {overridesOf(question, whole).map((override) => (
         <Notice key={`${override.part} ${override.id}`} title="The document itself says otherwise">
-          <p>{titleOf(override)}: <b>{override.value}</b>. That wins over the answer above.</p>
+          <p>{titleOf(content, override)}: <b>{override.value}</b>. That wins over the answer above.</p>
           <p><Button size="small" onClick={() => edit.change((document) => withoutOverride(document, override), changeOf(question))}>Let the answer count</Button></p>
         </Notice>
       ))}
@@ -36,7 +39,7 @@ function AnyQuestion({ question, whole, edit }: QuestionRowProps) {
   return <TextQuestion question={question} answer={answer} edit={edit} />;
 }
 
-function titleOf({ part, id }: Override): string {
-  const all: readonly { readonly id: string; readonly title: string }[] = part === 'states' ? currentContent.controls : currentContent.inputs;
+function titleOf(content: Content, { part, id }: Override): string {
+  const all: readonly { readonly id: string; readonly title: string }[] = part === 'states' ? content.controls : content.inputs;
   return all.find((one) => one.id === id)?.title ?? id;
 }

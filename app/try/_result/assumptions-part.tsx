@@ -1,18 +1,22 @@
+'use client';
+
 import { Disclosure, DisclosureTable } from '@/app/_components/ui/disclosure';
 import { Section } from '@/app/_components/ui/section';
 import { Table } from '@/app/_components/ui/table';
-import { currentContent } from '@/lib/content/editions';
+import type { Content } from '@/lib/content/model';
 import type { Assumption, AssumedInput, ScoreResult } from '@/lib/core/result';
-import { questionAnchor } from '../_answers/question-parts';
+import { useContent } from '../_state/content-context';
+import { AnswerName } from './answer-name';
 
 /** Every number the result rests on, and everything that was taken because nobody said it. */
 export function AssumptionsPart({ result }: { readonly result: ScoreResult }) {
+  const content = useContent();
   const kinds = byKind(result.assumptions);
   return (
     <Section id="assumptions" title="What it rests on" aside={`${result.assumptions.length} numbers`}>
       <h3>Taken because it was not said</h3>
-      {result.assumedInputs.length === 0 ? <p className="after">Nothing: every figure of this room was given.</p> : <AssumedTable inputs={result.assumedInputs} />}
-      {result.notSureControls.length === 0 ? null : <Disclosure summary={`${result.notSureControls.length} controls nobody is sure about`}><ul>{result.notSureControls.map((id) => <li key={id}>{controlTitle(id)}</li>)}</ul></Disclosure>}
+      {result.assumedInputs.length === 0 ? <p className="after">Nothing: every figure of this room was given.</p> : <AssumedTable content={content} inputs={result.assumedInputs} />}
+      {result.notSureControls.length === 0 ? null : <Disclosure summary={`${result.notSureControls.length} controls nobody is sure about`}><ul>{result.notSureControls.map((id) => <li key={id}>{controlTitle(content, id)}</li>)}</ul></Disclosure>}
       <h3 className="after">Numbers of the model</h3>
       <p>Most are our judgement, and say so. They rank; they do not permit.</p>
       {kinds.map(([kind, assumptions]) => (
@@ -34,12 +38,12 @@ export function AssumptionsPart({ result }: { readonly result: ScoreResult }) {
   );
 }
 
-function AssumedTable({ inputs }: { readonly inputs: readonly AssumedInput[] }) {
+function AssumedTable({ content, inputs }: { readonly content: Content; readonly inputs: readonly AssumedInput[] }) {
   return (
     <Table
       caption="Figures taken because they were not said"
       columns={[
-        { head: 'What', cell: (row) => <a href={`#${questionAnchor(questionOfInput(row.input))}`}>{row.title}</a> },
+        { head: 'What', cell: (row) => <AnswerName content={content} name={row.input} title={row.title} /> },
         { head: 'Taken as', numeric: true, cell: (row) => `${figure(row.value)} ${row.unit}` },
         { head: 'Because', cell: (row) => row.because },
       ]}
@@ -55,15 +59,7 @@ function byKind(assumptions: readonly Assumption[]): readonly (readonly [string,
   return kinds.map((kind) => [kind, assumptions.filter((each) => each.kind === kind)] as const);
 }
 
-function questionOfInput(input: string): string {
-  const question = currentContent.questions.find((each) =>
-    each.kind === 'number' ? each.fields.some((field) => field.input === input)
-      : each.kind === 'text' ? each.field.input === input
-        : each.options.some((option) => Object.hasOwn(option.sets.inputs, input)));
-  return question?.id ?? input;
-}
-
-const controlTitle = (id: string): string => currentContent.controls.find((control) => control.id === id)?.title ?? id;
+const controlTitle = (content: Content, id: string): string => content.controls.find((control) => control.id === id)?.title ?? id;
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const NUMBER = new Intl.NumberFormat('en-GB', { maximumSignificantDigits: 4 });
 const figure = (value: number | string): string => (typeof value === 'number' ? NUMBER.format(value) : value);

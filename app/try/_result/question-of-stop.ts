@@ -1,9 +1,10 @@
 import type { Condition, Content, Question, StopCondition } from '@/lib/content/model';
+import { namesSetBy } from '../_answers/names-set-by';
 
 /** The questions whose answers a stop condition looks at, in the order of the content. */
 export function questionsOfStop(content: Content, stop: StopCondition): readonly Question[] {
   const names = new Set(namesIn(stop.when));
-  return content.questions.filter((question) => setBy(question).some((name) => names.has(name)));
+  return content.questions.filter((question) => namesSetBy(question).some((name) => names.has(name)));
 }
 
 /** Controls and inputs that a condition names. What is derived rests on many answers and leads to none. */
@@ -13,10 +14,4 @@ function namesIn(condition: Condition): readonly string[] {
   if ('control' in condition) return [condition.control];
   if ('derived' in condition) return condition.input === undefined ? [] : [condition.input];
   return [condition.input];
-}
-
-function setBy(question: Question): readonly string[] {
-  if (question.kind === 'text') return [question.field.input];
-  if (question.kind === 'number') return question.fields.map((field) => field.input);
-  return question.options.flatMap((option) => [...Object.keys(option.sets.controls), ...Object.keys(option.sets.inputs)]);
 }

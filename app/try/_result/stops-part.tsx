@@ -1,14 +1,16 @@
+'use client';
+
 import { ButtonLink } from '@/app/_components/ui/button';
 import { StopList } from '@/app/_components/ui/notice';
 import { Section } from '@/app/_components/ui/section';
-import { currentContent } from '@/lib/content/editions';
 import type { StopResult } from '@/lib/core/result';
 import { questionAnchor } from '../_answers/question-parts';
+import { useContent } from '../_state/content-context';
 import { questionsOfStop } from './question-of-stop';
 
 /** What forbids starting. Apart from the ranking: no grade outweighs it. */
 export function StopsPart({ stops }: { readonly stops: readonly StopResult[] }) {
-  const all = currentContent.stops.length;
+  const all = useContent().stops.length;
   return (
     <Section id="stops" title="Stop conditions" aside={`${all - stops.length} of ${all} clear`}>
       {stops.length === 0
@@ -20,8 +22,9 @@ export function StopsPart({ stops }: { readonly stops: readonly StopResult[] }) 
 }
 
 function AnswerLink({ stop }: { readonly stop: string }) {
-  const definition = currentContent.stops.find((one) => one.id === stop);
-  const question = definition === undefined ? undefined : questionsOfStop(currentContent, definition)[0];
+  const content = useContent();
+  const definition = content.stops.find((one) => one.id === stop);
+  const question = definition === undefined ? undefined : questionsOfStop(content, definition)[0];
   if (question === undefined) return null;
   return <ButtonLink href={`#${questionAnchor(question.id)}`} size="small">Go to the answer</ButtonLink>;
 }

@@ -12,5 +12,5 @@ export type ScoreReply =
   | { readonly kind: 'refused'; readonly id: number; readonly faults: readonly DocumentFault[] }
   | { readonly kind: 'closed'; readonly id: number; readonly quick: QuickScore; readonly milliseconds: number }
   | { readonly kind: 'scored'; readonly id: number; readonly result: ScoreResult; readonly milliseconds: number }
-  | { readonly kind: 'budgets'; readonly id: number; readonly sets: readonly BestSet[]; readonly done: number; readonly of: number }
+  | { readonly kind: 'budgets'; readonly id: number; readonly sets: readonly BestSet[]; readonly complete: boolean }
   | { readonly kind: 'failed'; readonly id: number; readonly words: string };

@@ -20,7 +20,8 @@ export type ScoreState =
   | { readonly stage: 'refused'; readonly text: string; readonly faults: readonly DocumentFault[] }
   /** closed values of the new text; the full result before still stands for the rest */
   | { readonly stage: 'closed'; readonly text: string; readonly quick: QuickScore; readonly before: ScoreResult | null; readonly milliseconds: number }
-  | { readonly stage: 'scored'; readonly text: string; readonly result: ScoreResult; readonly sets: readonly BestSet[]; readonly setsDone: number; readonly setsOf: number; readonly milliseconds: number }
+  | { readonly stage: 'scored'; readonly text: string; readonly result: ScoreResult; readonly sets: readonly BestSet[]; /** false while larger budgets are still searched */
+    readonly setsComplete: boolean; readonly milliseconds: number }
   | { readonly stage: 'failed'; readonly words: string };
 
 /**
@@ -78,8 +79,8 @@ export class ScoreDesk {
     if (reply.kind === 'failed') this.become({ stage: 'failed', words: reply.words });
     else if (reply.kind === 'refused') this.become({ stage: 'refused', text, faults: reply.faults });
     else if (reply.kind === 'closed') this.become({ stage: 'closed', text, quick: reply.quick, before: resultIn(this.state), milliseconds: reply.milliseconds });
-    else if (reply.kind === 'scored') this.become({ stage: 'scored', text, result: reply.result, sets: [], setsDone: 0, setsOf: 0, milliseconds: reply.milliseconds });
-    else if (this.state.stage === 'scored') this.become({ ...this.state, sets: reply.sets, setsDone: reply.done, setsOf: reply.of });
+    else if (reply.kind === 'scored') this.become({ stage: 'scored', text, result: reply.result, sets: [], setsComplete: false, milliseconds: reply.milliseconds });
+    else if (this.state.stage === 'scored') this.become({ ...this.state, sets: reply.sets, setsComplete: reply.complete });
   }
 
   private become(state: ScoreState): void {

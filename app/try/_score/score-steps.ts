@@ -11,12 +11,12 @@ export interface ScoreEngine<Read> {
   scored(document: Read, draws: number): ScoreResult;
   /** budgets of effort worth looking at, rising */
   budgets(result: ScoreResult): readonly number[];
-  /** the exact best set at each of these budgets */
-  bestSets(document: Read, budgets: readonly number[], draws: number): readonly BestSet[];
+  /** a search for the exact best set at one budget after another */
+  bestSets(document: Read): (budget: number) => BestSet;
 }
 
-/** How many budgets are searched between two looks at the post box. */
-const BUDGETS_A_STEP = 6;
+/** A search that takes longer ends the list: the next would take longer still, and newer work waits for it. */
+const LONGEST_SEARCH_MS = 500;
 
 /**
  * The answers to one request, the quick ones first: closed values, then the draws, then the best set at
@@ -39,13 +39,16 @@ export function* scoreSteps<Read>(
   const drawing = now();
   const result = engine.scored(read.value, request.draws);
   yield { kind: 'scored', id, result, milliseconds: now() - drawing };
-  yield* budgetSteps(id, read.value, engine, engine.budgets(result), request.draws);
+  yield* budgetSteps(id, engine.bestSets(read.value), engine.budgets(result), now);
 }
 
-function* budgetSteps<Read>(id: number, document: Read, engine: ScoreEngine<Read>, budgets: readonly number[], draws: number): Generator<ScoreReply, void> {
+function* budgetSteps(id: number, search: (budget: number) => BestSet, budgets: readonly number[], now: () => number): Generator<ScoreReply, void> {
   const sets: BestSet[] = [];
-  for (let from = 0; from < budgets.length; from += BUDGETS_A_STEP) {
-    sets.push(...engine.bestSets(document, budgets.slice(from, from + BUDGETS_A_STEP), draws));
-    yield { kind: 'budgets', id, sets: [...sets], done: sets.length, of: budgets.length };
+  for (const budget of budgets) {
+    const started = now();
+    sets.push(search(budget));
+    const last = budget === budgets.at(-1) || now() - started > LONGEST_SEARCH_MS;
+    yield { kind: 'budgets', id, sets: [...sets], complete: last };
+    if (last) return;
   }
 }

@@ -22,7 +22,7 @@ export interface ActionStudy { readonly observe: DrawObserver; readonly results:
 export function actionStudy(setup: RiskSetup, plan: DrawPlan, draws: number): ActionStudy {
   const candidates = candidatesOf(setup.venue);
   const used = Math.min(draws, PAIRED_DRAWS);
-  const paired = pairedDifferences(setup, plan, candidates.map((candidate) => pathChanges(setup, candidate)), used);
+  const paired = pairedDifferences(setup, plan, candidates.map((candidate) => ({ candidate, changes: pathChanges(setup, candidate) })), used);
   const results = (): readonly ActionResult[] => {
     const today = evaluateClosed(setup, setup.venue).totalHarm;
     const stops = stopsOf(setup.venue, setup.physics).map((stop) => stop.id);

@@ -1,5 +1,6 @@
 import { type Candidate, candidatesOf, inPlace } from './candidates';
 import { evaluateClosed } from './closed-form';
+import { type Open, relaxedBound } from './relaxed-bound';
 import type { RiskSetup } from './risk-setup';
 import { SearchState } from './search-state';
 
@@ -16,11 +17,14 @@ export interface ChosenSet {
 
 /** Harms closer than this share of today's are equal; then less effort wins, then ids in order (A26). */
 const TIE = 1e-9;
+/** With fewer open candidates than this, opening them costs less than the tight bound. */
+const TIGHT_FROM = 3;
 
 /**
  * The set of controls that leaves the least mean harm within a budget of effort, found exactly by depth-first
- * branch and bound. The bound fills the budget with fractions of the best remaining candidates at their
- * gains here and now: gains never grow as others join, so no better set is ever cut.
+ * branch and bound. The quick bound fills the budget with fractions of the best remaining candidates at
+ * their gains here and now (gains never grow as others join), the tight one relaxes the whole problem: no
+ * better and no equal set is ever cut.
  * @param budget effort points, 0 or more
  */
 export function bestSet(setup: RiskSetup, budget: number, candidates: readonly Candidate[] = candidatesOf(setup.venue)): ChosenSet {
@@ -60,7 +64,7 @@ class Search {
     this.keepIfBetter(spent);
     let remaining = this.worthwhile(open, left);
     while (remaining.length > 0) {
-      if (this.state.harm - this.bound(remaining, left) > this.bestHarm + this.tie) return;
+      if (this.hopeless(remaining, left)) return;
       const [next, ...rest] = remaining;
       if (next === undefined) return;
       this.state.join(next.index);
@@ -72,14 +76,21 @@ class Search {
     }
   }
 
-  private worthwhile(open: readonly number[], left: number): Ranked[] {
+  private worthwhile(open: readonly number[], left: number): Open[] {
     return open
       .map((index) => ({ index, effort: this.state.effortOf(index), gain: this.state.gainOf(index) }))
       .filter((one) => one.effort <= left && one.gain > 0)
       .sort((one, other) => other.gain / other.effort - one.gain / one.effort || one.index - other.index);
   }
 
-  private bound(ranked: readonly Ranked[], left: number): number {
+  /** Whether nothing open can beat or equal the best found; the quick bound first, the tight one when it fails. */
+  private hopeless(open: readonly Open[], left: number): boolean {
+    const enough = this.bestHarm + this.tie;
+    if (this.state.harm - this.quickBound(open, left) > enough) return true;
+    return open.length > TIGHT_FROM && relaxedBound(this.state, open, left, enough) > enough;
+  }
+
+  private quickBound(ranked: readonly Open[], left: number): number {
     let room = left;
     let gain = 0;
     for (const one of ranked) {
@@ -105,5 +116,3 @@ class Search {
     return this.state.idsOf(this.chosen) < this.state.idsOf(this.best);
   }
 }
-
-interface Ranked { readonly index: number; readonly effort: number; readonly gain: number }

@@ -1,6 +1,6 @@
 import type { ControlState } from '@/lib/content/model';
 import { stateOf, type Venue, withStates } from '@/lib/core/answers/venue';
-import { countedUses, effectiveFailure } from './counted-uses';
+import { countedUses } from './counted-uses';
 import { meanFailure } from './mean-failure';
 import { failuresOf, type RiskSetup } from './risk-setup';
 import { type SeverityCase, severityCase } from './severity';
@@ -38,14 +38,9 @@ export interface PathChange {
   readonly leaves: { readonly control: number; readonly reach: number } | null;
   readonly severityBefore: SeverityCase;
   readonly severityAfter: SeverityCase;
-  /** mean effective failure after, divided by before */
-  readonly meanRatio: number;
 }
 
-/**
- * What putting one control in place changes, path by path; paths that stay as they are are left out.
- * The same list serves the closed figures and the paired draws, so that both speak of one thing.
- */
+/** What putting one control in place changes, path by path; paths that stay as they are are left out. */
 export function pathChanges(setup: RiskSetup, candidate: Candidate): readonly PathChange[] {
   const { compiled, venue } = setup;
   const after = inPlace(venue, [candidate.control]);
@@ -64,11 +59,7 @@ export function pathChanges(setup: RiskSetup, candidate: Candidate): readonly Pa
     const used = now.find((position) => uses[position]?.control === candidate.index);
     const left = used === undefined ? undefined : before.find((position) => !now.includes(position)) ?? (before.includes(used) ? used : undefined);
     if (used === undefined && severityBefore.key === severityAfter.key) return [];
-    const joins = useAt(uses, used);
-    const leaves = useAt(uses, left);
-    const meanAfter = joins === null ? 1 : effectiveFailure(joins.reach, failureAfter[joins.control] ?? 1);
-    const meanBefore = leaves === null ? 1 : effectiveFailure(leaves.reach, failureBefore[leaves.control] ?? 1);
-    return [{ path, joins, leaves, severityBefore, severityAfter, meanRatio: meanAfter / meanBefore }];
+    return [{ path, joins: useAt(uses, used), leaves: useAt(uses, left), severityBefore, severityAfter }];
   }));
 }
 

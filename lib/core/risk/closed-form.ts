@@ -2,7 +2,7 @@ import type { SeverityClass } from '@/lib/content/model';
 import type { GradeOrNone } from '@/lib/core/result';
 import type { Venue } from '@/lib/core/answers/venue';
 import type { CompiledScenario } from './compiled-content';
-import { pathProduct } from './counted-uses';
+import { type CountedScenario, countedScenarios, pathProduct } from './counted-uses';
 import { cellGrade, cellScore, levelOf } from './grade-matrix';
 import { failuresOf, type RiskSetup } from './risk-setup';
 import { severityCase, type SeverityCase } from './severity';
@@ -31,6 +31,8 @@ export interface ClosedEvaluation { readonly risks: readonly ClosedRisk[]; reado
 export interface Variation {
   /** E[X] of every control, by index */
   readonly failure?: Float64Array;
+  /** which uses count, when they are to stay as they are although figures move */
+  readonly counted?: readonly CountedScenario[];
   /** mean rate per unit of exposure of each scenario */
   readonly rates?: readonly number[];
   readonly conditionals?: readonly (readonly number[])[];
@@ -47,12 +49,24 @@ export interface Variation {
 export function evaluateClosed(setup: RiskSetup, venue: Venue, variation: Variation = {}): ClosedEvaluation {
   const failure = variation.failure ?? failuresOf(setup.compiled, venue);
   const scenarios = variation.scenarios ?? setup.compiled.scenarios;
-  const risks = scenarios.map((compiled, index) => closedRisk(setup, venue, compiled, index, failure, variation));
+  const counted = variation.counted ?? countedScenarios(setup.compiled, failure);
+  const risks = scenarios.map((compiled, index) => closedRisk({ setup, venue, variation, failure, compiled, index, counted: counted[index] ?? NONE }));
   return { risks, totalHarm: risks.reduce((sum, risk) => sum + risk.harm, 0) };
 }
 
-function closedRisk(setup: RiskSetup, venue: Venue, compiled: CompiledScenario, index: number, failure: Float64Array, variation: Variation): ClosedRisk {
-  const { controls } = setup.compiled;
+const NONE: CountedScenario = { top: [], paths: [] };
+
+interface OneRisk {
+  readonly setup: RiskSetup;
+  readonly venue: Venue;
+  readonly variation: Variation;
+  readonly failure: Float64Array;
+  readonly compiled: CompiledScenario;
+  readonly index: number;
+  readonly counted: CountedScenario;
+}
+
+function closedRisk({ setup, venue, variation, failure, compiled, index, counted }: OneRisk): ClosedRisk {
   const distribution = setup.rates[index];
   const exposure = setup.exposures[index] ?? 0;
   const rate = variation.rates?.[index] ?? (distribution === undefined ? 0 : distribution.shape / distribution.rate);
@@ -62,12 +76,12 @@ function closedRisk(setup: RiskSetup, venue: Venue, compiled: CompiledScenario, 
     const severity = severityCase(venue, setup.physics, branch.severity);
     const figures = setup.severities.of(severity);
     const expectedWeight = variation.weight?.(severity) ?? figures.expectedWeight;
-    const frequency = initiating * pathProduct(path, failure, controls) * (conditionals[position] ?? 0);
+    const frequency = initiating * pathProduct(path, counted.paths[position] ?? [], failure) * (conditionals[position] ?? 0);
     return { frequency, expectedWeight, harm: frequency * expectedWeight, severity: figures.middle, ...gradeOf(setup, exposure, frequency, figures.middle) };
   });
   const deciding = decidingBranch(branches);
   return {
-    topFrequency: initiating * pathProduct(compiled.preventive, failure, controls),
+    topFrequency: initiating * pathProduct(compiled.preventive, counted.top, failure),
     harm: branches.reduce((sum, branch) => sum + branch.harm, 0),
     branches,
     deciding,

@@ -1,5 +1,5 @@
 import type { Control } from '@/lib/content/model';
-import type { CompiledUse } from './compiled-content';
+import type { CompiledContent, CompiledScenario, CompiledUse } from './compiled-content';
 
 /**
  * Effective failure of one use: the control can act on the share `reach` of causes or cases (amendment A6).
@@ -15,28 +15,44 @@ export const effectiveFailure = (reach: number, meanFailure: number): number => 
  * @returns positions in `uses`, rising
  */
 export function countedUses(uses: readonly CompiledUse[], failure: ArrayLike<number>, controls: readonly Control[]): readonly number[] {
-  const bestOfGroup = new Map<number, number>();
-  uses.forEach((use, position) => {
-    if (use.group < 0) return;
-    const best = bestOfGroup.get(use.group);
-    if (best === undefined || beats(use, uses[best], failure, controls)) bestOfGroup.set(use.group, position);
-  });
-  return uses.flatMap((use, position) => (use.group < 0 || bestOfGroup.get(use.group) === position ? [position] : []));
+  const counted: number[] = [];
+  for (let position = 0; position < uses.length; position += 1) if (isBestOfGroup(uses, position, failure, controls)) counted.push(position);
+  return counted;
 }
 
-function beats(use: CompiledUse, other: CompiledUse | undefined, failure: ArrayLike<number>, controls: readonly Control[]): boolean {
-  if (other === undefined) return true;
-  const mine = effectiveFailure(use.reach, failure[use.control] ?? 1);
-  const its = effectiveFailure(other.reach, failure[other.control] ?? 1);
-  return mine < its || (mine === its && (controls[use.control]?.id ?? '') < (controls[other.control]?.id ?? ''));
+function isBestOfGroup(uses: readonly CompiledUse[], position: number, failure: ArrayLike<number>, controls: readonly Control[]): boolean {
+  const use = uses[position] as CompiledUse;
+  if (use.group < 0) return true;
+  const mine = effectiveFailure(use.reach, failure[use.control] as number);
+  for (let other = 0; other < uses.length; other += 1) {
+    const rival = uses[other] as CompiledUse;
+    if (other === position || rival.group !== use.group) continue;
+    const its = effectiveFailure(rival.reach, failure[rival.control] as number);
+    if (its < mine || (its === mine && idOf(controls, rival) < idOf(controls, use))) return false;
+  }
+  return true;
+}
+
+const idOf = (controls: readonly Control[], use: CompiledUse): string => controls[use.control]?.id ?? '';
+
+/** Positions that count for the top event and on each path of a scenario. */
+export interface CountedScenario { readonly top: readonly number[]; readonly paths: readonly (readonly number[])[] }
+
+/** What counts in every scenario: chosen once for the states of a venue, not anew in each draw (amendment A7). */
+export function countedScenarios(compiled: CompiledContent, failure: ArrayLike<number>): readonly CountedScenario[] {
+  return compiled.scenarios.map((scenario) => countedScenario(scenario, failure, compiled.controls));
+}
+
+function countedScenario({ preventive, branches }: CompiledScenario, failure: ArrayLike<number>, controls: readonly Control[]): CountedScenario {
+  return { top: countedUses(preventive, failure, controls), paths: branches.map(({ path }) => countedUses(path, failure, controls)) };
 }
 
 /** Product of the effective failures of the uses that count. */
-export function pathProduct(uses: readonly CompiledUse[], failure: ArrayLike<number>, controls: readonly Control[]): number {
+export function pathProduct(uses: readonly CompiledUse[], counted: readonly number[], failure: ArrayLike<number>): number {
   let product = 1;
-  for (const position of countedUses(uses, failure, controls)) {
-    const use = uses[position];
-    if (use !== undefined) product *= effectiveFailure(use.reach, failure[use.control] ?? 1);
+  for (const position of counted) {
+    const use = uses[position] as CompiledUse;
+    product *= effectiveFailure(use.reach, failure[use.control] as number);
   }
   return product;
 }

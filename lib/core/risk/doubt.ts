@@ -3,6 +3,7 @@ import { stateOf, withStates } from '@/lib/core/answers/venue';
 import { gammaQuantile } from '@/lib/core/statistics/gamma';
 import { type ClosedEvaluation, evaluateClosed, type Variation } from './closed-form';
 import type { CompiledScenario } from './compiled-content';
+import { countedScenarios, type CountedScenario } from './counted-uses';
 import { failuresOf, type RiskSetup } from './risk-setup';
 
 const Z95 = 1.6448536269514722;
@@ -16,9 +17,12 @@ const REACH_STEP = 0.2;
  * @returns widest first, ties by id
  */
 export function doubts(setup: RiskSetup): readonly DoubtResult[] {
-  const bars = [...unsureAnswers(setup), ...controlFigures(setup), ...reaches(setup), ...rates(setup), ...conditionals(setup), burnStrength(setup)];
-  return sortedByWidth(bars);
+  const study = { setup, counted: countedScenarios(setup.compiled, failuresOf(setup.compiled, setup.venue)) };
+  return sortedByWidth([...unsureAnswers(setup), ...controlFigures(study), ...reaches(study), ...rates(study), ...conditionals(study), burnStrength(study)]);
 }
+
+/** The venue, and which uses count today: figures move, the choice within a group does not. */
+interface Study { readonly setup: RiskSetup; readonly counted: readonly CountedScenario[] }
 
 /** Widest first; no width, no bar. */
 export function sortedByWidth(bars: readonly DoubtResult[]): readonly DoubtResult[] {
@@ -26,8 +30,8 @@ export function sortedByWidth(bars: readonly DoubtResult[]): readonly DoubtResul
   return bars.filter((bar) => width(bar) > 0).sort((one, other) => width(other) - width(one) || (one.id < other.id ? -1 : 1));
 }
 
-function bar(setup: RiskSetup, base: Omit<DoubtResult, 'harmLow' | 'harmHigh'>, low: Variation, high: Variation): DoubtResult {
-  return { ...base, ...ends(evaluateClosed(setup, setup.venue, low), evaluateClosed(setup, setup.venue, high)) };
+function bar({ setup, counted }: Study, base: Omit<DoubtResult, 'harmLow' | 'harmHigh'>, low: Variation, high: Variation): DoubtResult {
+  return { ...base, ...ends(evaluateClosed(setup, setup.venue, { counted, ...low }), evaluateClosed(setup, setup.venue, { counted, ...high })) };
 }
 
 function ends(one: ClosedEvaluation, other: ClosedEvaluation): Pick<DoubtResult, 'harmLow' | 'harmHigh'> {
@@ -44,25 +48,25 @@ function unsureAnswers(setup: RiskSetup): readonly DoubtResult[] {
 }
 
 /** A control that is in place or partly so, at the P5 and the P95 of its failure on demand. */
-function controlFigures(setup: RiskSetup): readonly DoubtResult[] {
-  const { venue, compiled } = setup;
+function controlFigures(study: Study): readonly DoubtResult[] {
+  const { venue, compiled } = study.setup;
   const today = failuresOf(compiled, venue);
   return compiled.controls.flatMap((control, index) => {
     const state = stateOf(venue, control.id);
     if (state !== 'in place' && state !== 'partly') return [];
     const power = state === 'partly' ? 0.5 : 1;
     const at = (factor: number): Variation => ({ failure: today.map((value, position) => (position === index ? Math.min(1, control.pfd * factor) ** power : value)) });
-    return [bar(setup, { kind: 'control', id: control.id, title: control.title, between: 'works better or worse than we judge', canBeChecked: false }, at(1 / control.errorFactor), at(control.errorFactor))];
+    return [bar(study, { kind: 'control', id: control.id, title: control.title, between: 'works better or worse than we judge', canBeChecked: false }, at(1 / control.errorFactor), at(control.errorFactor))];
   });
 }
 
-function reaches(setup: RiskSetup): readonly DoubtResult[] {
-  const { venue, compiled } = setup;
+function reaches(study: Study): readonly DoubtResult[] {
+  const { venue, compiled } = study.setup;
   return compiled.controls.flatMap((control, index) => {
     const state = stateOf(venue, control.id);
     if (state === 'absent' || state === 'not applicable') return [];
     const at = (step: number): Variation => ({ scenarios: compiled.scenarios.map((scenario) => shiftedReach(scenario, index, step)) });
-    return [bar(setup, { kind: 'reach', id: control.id, title: control.title, between: 'acts on fewer or more of the cases', canBeChecked: false }, at(REACH_STEP), at(-REACH_STEP))];
+    return [bar(study, { kind: 'reach', id: control.id, title: control.title, between: 'acts on fewer or more of the cases', canBeChecked: false }, at(REACH_STEP), at(-REACH_STEP))];
   });
 }
 
@@ -72,17 +76,19 @@ function shiftedReach(compiled: CompiledScenario, control: number, step: number)
   return { ...compiled, preventive: compiled.preventive.map(shift), branches: compiled.branches.map((branch) => ({ ...branch, path: branch.path.map(shift) })) };
 }
 
-function rates(setup: RiskSetup): readonly DoubtResult[] {
+function rates(study: Study): readonly DoubtResult[] {
+  const { setup } = study;
   const means = setup.rates.map((rate) => rate.shape / rate.rate);
   return setup.compiled.scenarios.flatMap(({ scenario }, index) => {
     const rate = setup.rates[index];
     if (rate === undefined || (setup.exposures[index] ?? 0) === 0) return [];
     const at = (probability: number): Variation => ({ rates: means.map((mean, position) => (position === index ? gammaQuantile(probability, rate.shape, rate.rate) : mean)) });
-    return [bar(setup, { kind: 'rate', id: scenario.id, title: scenario.title, between: 'starts seldomer or oftener than we judge', canBeChecked: false }, at(0.05), at(0.95))];
+    return [bar(study, { kind: 'rate', id: scenario.id, title: scenario.title, between: 'starts seldomer or oftener than we judge', canBeChecked: false }, at(0.05), at(0.95))];
   });
 }
 
-function conditionals(setup: RiskSetup): readonly DoubtResult[] {
+function conditionals(study: Study): readonly DoubtResult[] {
+  const { setup } = study;
   return setup.compiled.scenarios.flatMap(({ scenario, branches }, index) => branches.flatMap(({ branch }, position) => {
     if ((setup.exposures[index] ?? 0) === 0 || branch.conditional.errorFactor === 1) return [];
     const { p, errorFactor } = branch.conditional;
@@ -90,12 +96,12 @@ function conditionals(setup: RiskSetup): readonly DoubtResult[] {
       conditionals: setup.conditionals.map((row, here) => (here === index ? row.map((value, column) => (column === position ? Math.min(1, share) : value)) : row)),
     });
     const title = `${scenario.title}: ${branch.title.charAt(0).toLowerCase()}${branch.title.slice(1)}`;
-    return [bar(setup, { kind: 'conditional', id: `${scenario.id}/${branch.id}`, title, between: 'follows seldomer or oftener than we judge', canBeChecked: false }, at(p / errorFactor), at(p * errorFactor))];
+    return [bar(study, { kind: 'conditional', id: `${scenario.id}/${branch.id}`, title, between: 'follows seldomer or oftener than we judge', canBeChecked: false }, at(p / errorFactor), at(p * errorFactor))];
   }));
 }
 
-function burnStrength(setup: RiskSetup): DoubtResult {
-  const at = (z: number): Variation => ({ weight: (severity) => setup.severities.weightAt(severity, z) });
-  return bar(setup, { kind: 'burn strength', id: 'burn-strength', title: 'How much smoke and heat a pack gives off', between: 'low or high end of the published range', canBeChecked: false }, at(-Z95), at(Z95));
+function burnStrength(study: Study): DoubtResult {
+  const at = (z: number): Variation => ({ weight: (severity) => study.setup.severities.weightAt(severity, z) });
+  return bar(study, { kind: 'burn strength', id: 'burn-strength', title: 'How much smoke and heat a pack gives off', between: 'low or high end of the published range', canBeChecked: false }, at(-Z95), at(Z95));
 }
 

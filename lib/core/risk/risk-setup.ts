@@ -3,7 +3,7 @@ import { stateOf, type Venue } from '@/lib/core/answers/venue';
 import { type PhysicsModel, physicsModel } from '@/lib/core/physics-model';
 import { clippedPowerMean } from '@/lib/core/statistics/clipped-lognormal';
 import { compileContent, type CompiledContent } from './compiled-content';
-import { pathProduct } from './counted-uses';
+import { countedUses, pathProduct } from './counted-uses';
 import { type GradeMatrix, gradeMatrix } from './grade-matrix';
 import { meanFailure } from './mean-failure';
 import { type RateDistribution, rateWithRecord } from './rate';
@@ -34,7 +34,10 @@ export function riskSetup(venue: Venue, document: Pick<AssessmentDocument, 'reco
     matrix: gradeMatrix(venue.content, document.matrix),
     severities: new SeverityBook(venue.content),
     exposures: compiled.scenarios.map(({ scenario }) => exposureOf(venue, scenario.exposureBase)),
-    rates: compiled.scenarios.map(({ scenario, preventive }) => rateWithRecord(scenario, document.record?.[scenario.id], pathProduct(preventive, today, compiled.controls))),
+    rates: compiled.scenarios.map(({ scenario, preventive }) => {
+      const productToday = pathProduct(preventive, countedUses(preventive, today, compiled.controls), today);
+      return rateWithRecord(scenario, document.record?.[scenario.id], productToday);
+    }),
     conditionals: compiled.scenarios.map(({ branches }) => branches.map(({ branch }) => clippedPowerMean(branch.conditional.p, branch.conditional.errorFactor, 1))),
   };
 }

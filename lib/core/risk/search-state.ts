@@ -80,6 +80,18 @@ export class SearchState {
     this.trail.push({ harm: before, paths, slots, index });
   }
 
+  /** ln of the ratio by which this candidate would change each path it touches, at the present standing. */
+  logRatiosOf(index: number): readonly (readonly [number, number])[] {
+    const logs = new Map<number, number>();
+    const add = (path: number, ratio: number): void => { if (ratio !== 1) logs.set(path, (logs.get(path) ?? 0) + Math.log(ratio)); };
+    for (const effect of this.effects[index] ?? []) add(effect.path, this.ratioOf(effect));
+    for (const [path, ratio] of this.containment.changesBy(index) ?? []) add(path, ratio);
+    return [...logs];
+  }
+
+  /** Harm of every path as it stands; a copy. */
+  pathHarms(): Float64Array { return this.pathHarm.slice(); }
+
   /** Takes back the last join, to the last digit. */
   undo(): void {
     const last = this.trail.pop();

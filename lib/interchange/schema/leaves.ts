@@ -5,8 +5,9 @@ import { z } from 'zod';
  * read from the value itself, so that every fault has both.
  */
 
-const NO_CONTROL_CHARACTER = /^[^\u0000-\u001f\u007f-\u009f]*$/;
-const NO_CONTROL_BUT_LINES = /^[^\u0000-\u0009\u000b-\u001f\u007f-\u009f]*$/;
+/** Control characters, line and paragraph separators, and marks that turn the direction of text around. */
+const NO_CONTROL_CHARACTER = /^[^\u0000-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069]*$/;
+const NO_CONTROL_BUT_LINES = /^[^\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069]*$/;
 const NUMBER = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 6 });
 
 /** One line of text, without control characters: it is printed on terminals. */

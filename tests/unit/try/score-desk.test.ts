@@ -54,8 +54,8 @@ describe('asking the score worker', () => {
     const { desk: one, hear } = desk();
     one.ask('a', 10);
     hear({ kind: 'scored', id: 1, result: result('room'), milliseconds: 3 });
-    hear({ kind: 'budgets', id: 1, sets: [{ budget: 4 } as BestSet], done: 1, of: 2 });
-    expect(one.current()).toMatchObject({ stage: 'scored', text: 'a', setsDone: 1, setsOf: 2, sets: [{ budget: 4 }] });
+    hear({ kind: 'budgets', id: 1, sets: [{ budget: 4 } as BestSet], complete: false });
+    expect(one.current()).toMatchObject({ stage: 'scored', text: 'a', setsComplete: false, sets: [{ budget: 4 }] });
   });
 
   it('says in words when the worker cannot be opened or breaks', () => {

@@ -10,8 +10,8 @@ const engine: ScoreEngine<string> = {
   read: (text) => (text === 'bad' ? { ok: false, faults: [{ path: '$.id', problem: 'is missing', expected: 'a short name' }] } : { ok: true, value: text }),
   closed: (text) => { if (text === 'broken') throw new Error('a matrix without cells'); return { totalHarm: 1 } as QuickScore; },
   scored: (text) => result(`scored ${text}`),
-  budgets: () => Array.from({ length: 8 }, (_, budget) => budget),
-  bestSets: (_, budgets) => budgets.map((budget) => ({ budget }) as BestSet),
+  budgets: () => [0, 1],
+  bestSets: () => (budget) => ({ budget }) as BestSet,
 };
 
 function shift() {
@@ -26,7 +26,7 @@ describe('the work of the score worker', () => {
     const { onRequest, kinds, posted } = shift();
     await onRequest(ask(1, 'room'));
     expect(kinds()).toEqual(['closed 1', 'scored 1', 'budgets 1', 'budgets 1']);
-    expect(posted.at(-1)).toMatchObject({ done: 8, of: 8 });
+    expect(posted.at(-1)).toMatchObject({ sets: [{ budget: 0 }, { budget: 1 }], complete: true });
   });
 
   it('tells every fault and computes nothing of a document that cannot be read', async () => {
@@ -39,6 +39,14 @@ describe('the work of the score worker', () => {
     const { onRequest, kinds } = shift();
     await Promise.all([onRequest(ask(1, 'old')), onRequest(ask(2, 'new'))]);
     expect(kinds()).toEqual(['closed 2', 'scored 2', 'budgets 2', 'budgets 2']);
+  });
+
+  it('stops at a search that takes too long, and says that the list ends there', async () => {
+    let clock = 0;
+    const posted: ScoreReply[] = [];
+    const slow: ScoreEngine<string> = { ...engine, bestSets: () => (budget) => { clock += 600; return { budget } as BestSet; } };
+    await scoreShift(slow, { post: (reply) => posted.push(reply), pause: () => Promise.resolve(), now: () => clock })(ask(1, 'room'));
+    expect(posted.at(-1)).toEqual({ kind: 'budgets', id: 1, sets: [{ budget: 0 }], complete: true });
   });
 
   it('stops when told to', async () => {

@@ -81,5 +81,8 @@ describe('cellMeasures', () => {
     expect(cellMeasures([null, 3.8], 0.5)).toEqual({ silentCells: 1, cellMin: 3.8, cellMax: 3.8, cellSpread: undefined });
     expect(cellMeasures([null, 0], 0.5)).toEqual({ silentCells: 2, cellMin: undefined, cellMax: undefined, cellSpread: undefined });
   });
+  it('takes a cell exactly at the silent limit as reading', () => {
+    expect(cellMeasures([0.5, 3.8], 0.5)).toMatchObject({ silentCells: 0, cellMin: 0.5 });
+  });
   it('takes a pack of one cell as even', () => expect(cellMeasures([3.8], 0.5).cellSpread).toBe(0));
 });

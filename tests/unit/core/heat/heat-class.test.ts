@@ -50,6 +50,9 @@ describe('spreadClass', () => {
   it('is one more where something touches, is lit by radiation, or hangs in the flame', () => {
     expect(spread({ combustibleDistanceM: 0.05 })).toBe(4);
     expect(spread({ combustibleDistanceM: 0 })).toBe(4);
+    // far too weak to light anything from 0.05 m, so here touching alone counts
+    const ember = { packEnergyWh: 1, heatYield: 110 };
+    expect([spread({ ...ember, combustibleDistanceM: 0.05 }), spread({ ...ember, combustibleDistanceM: 0.051 })]).toEqual([4, 3]);
     // 12.5 kW/m² lies at 0.0917 m from one pack at the middle yield
     expect([spread({ combustibleDistanceM: 0.0916 }), spread({ combustibleDistanceM: 0.0918 })]).toEqual([4, 3]);
     // its flame is 0.2468 m high

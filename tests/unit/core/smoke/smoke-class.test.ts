@@ -66,6 +66,11 @@ describe('smokeClass', () => {
     const strong = { yields: yieldsOf(model, 'high') };
     expect([classOf({ ...strong, near: true, sharing: 16 }), classOf({ ...strong, near: false, sharing: 16 })]).toEqual([3, 2]);
   });
+  it('looks at carbon monoxide beside the packs too', () => {
+    // no HF at all; in 60 s the room holds about 105 ppm of CO, beside the packs it is three times that
+    const onlyCo = { yields: { hfYield: 0, gasVolume: 0.7, coFraction: 0.28 }, packs: 8, packEnergyWh: 40, evacuationS: 60, sharing: 0 };
+    expect([classOf({ ...onlyCo, near: false }), classOf({ ...onlyCo, near: true })]).toEqual([1, 2]);
+  });
   it('counts the whole release where a fire is found later', () => {
     const store = { packs: 8, volumeM3: 20, evacuationS: 15, near: false, sharing: 0, yields: yieldsOf(model, 'low') };
     expect(classOf({ ...store, foundLater: true })).toBeGreaterThan(classOf({ ...store, foundLater: false }));

@@ -1,0 +1,49 @@
+import type { ReactNode } from 'react';
+import { GradeMark } from '@/app/_components/ui/grade-mark';
+import type { Grade, RiskResult } from '@/lib/core/result';
+import { frequencyWords } from '@/lib/wording/frequency';
+import { FrequencyRuler, FrequencyScale } from './frequency-ruler';
+
+interface RankingProps {
+  readonly risks: readonly RiskResult[];
+  /** the matrix's own words */
+  readonly gradeWords: Readonly<Record<Grade, string>>;
+  /** where a risk is told in full */
+  readonly hrefOf: (risk: RiskResult) => string;
+  /** a line under a risk, e.g. why it stands above one with a worse grade */
+  readonly noteOf?: (risk: RiskResult) => ReactNode;
+}
+
+/** Risks by harm, each with its grade and how often on a ruler. */
+export function Ranking({ risks, gradeWords, hrefOf, noteOf }: RankingProps) {
+  return (
+    <>
+      <FrequencyScale />
+      <ol className="rank">
+        {risks.map((risk) => <RankRow key={risk.id} risk={risk} gradeWords={gradeWords} href={hrefOf(risk)} note={noteOf?.(risk) ?? null} />)}
+      </ol>
+      <p className="legend-row" aria-hidden="true">
+        <span><svg className="ic plumb" viewBox="0 0 10 21"><path d="M5 21 0 12V0h10v12z" fill="currentColor" /></svg>how often on average</span>
+        <span><svg className="swatch" viewBox="0 0 24 13"><rect className="r-grain-wash" width="24" height="13" /><rect fill="url(#sand)" width="24" height="13" /></svg>sand: nine draws in ten fall here</span>
+      </p>
+    </>
+  );
+}
+
+interface RankRowProps { readonly risk: RiskResult; readonly gradeWords: RankingProps['gradeWords']; readonly href: string; readonly note: ReactNode }
+
+function RankRow({ risk, gradeWords, href, note }: RankRowProps) {
+  const applies = risk.grade !== 'not applicable';
+  return (
+    <li>
+      <span className="no" aria-hidden="true">{risk.rank}</span>
+      <div className="what">
+        <h3><a href={href}>{risk.title}</a></h3>
+        {note === null ? null : <p className="small muted">{note}</p>}
+      </div>
+      <span className="gr"><GradeMark grade={risk.grade} word={risk.grade === 'not applicable' ? undefined : gradeWords[risk.grade]} severity={risk.severity} /></span>
+      <div className="rl">{applies ? <FrequencyRuler mean={risk.topFrequencyMean} range={risk.frequency} /> : null}</div>
+      <p className="fr">{frequencyWords(risk.topFrequencyMean, risk.frequency)}</p>
+    </li>
+  );
+}

@@ -1,0 +1,16 @@
+import { RiskMatrix } from '@/app/_components/charts/risk-matrix';
+import { Section } from '@/app/_components/ui/section';
+import type { ScoreResult } from '@/lib/core/result';
+import { gradeRule } from '@/lib/wording/grades';
+
+const GRADES = ['low', 'moderate', 'high', 'extreme'] as const;
+
+/** Every risk's place in the matrix in use, and where the planned actions take it. */
+export function MatrixPart({ result }: { readonly result: ScoreResult }) {
+  return (
+    <Section id="matrix" title="Before and after" aside={result.matrix.title}>
+      <RiskMatrix result={result} />
+      <p className="small muted after">{GRADES.map((grade) => `${result.matrix.gradeWords[grade]}: ${gradeRule(grade)}`).join(' ')}</p>
+    </Section>
+  );
+}

@@ -1,0 +1,46 @@
+'use client';
+
+import { Ranking } from '@/app/_components/charts/ranking';
+import { GradeMark } from '@/app/_components/ui/grade-mark';
+import { Icon } from '@/app/_components/ui/icon';
+import { Section } from '@/app/_components/ui/section';
+import type { Content } from '@/lib/content/model';
+import type { RiskResult, ScoreResult } from '@/lib/core/result';
+import { inHundredTeams } from '@/lib/wording/frequency';
+import { useContent } from '../_state/content-context';
+import { rankReason } from '../_words/rank-reason';
+import { couldKill } from '../_words/verdict';
+
+/** Where a risk is told in full. */
+export const riskAnchor = (id: string): string => `risk-${id}`;
+
+/** Risks by harm, each with its grade today and after what is planned. */
+export function RankingPart({ result }: { readonly result: ScoreResult }) {
+  const content = useContent();
+  return (
+    <Section id="ranking" title="Ranking" aside="by harm a season: how often times how bad">
+      <Ranking
+        risks={result.risks}
+        gradeWords={result.matrix.gradeWords}
+        hrefOf={(risk) => `#${riskAnchor(risk.id)}`}
+        noteOf={(risk) => <RankNote risk={risk} result={result} content={content} />}
+      />
+    </Section>
+  );
+}
+
+interface RankNoteProps { readonly risk: RiskResult; readonly result: ScoreResult; readonly content: Content }
+
+function RankNote({ risk, result, content }: RankNoteProps) {
+  if (risk.grade === 'not applicable') return <>Nothing here is exposed to it.</>;
+  const reason = rankReason(risk, result.risks, content.harmWeights);
+  const moves = risk.plannedGrade !== risk.grade && risk.plannedGrade !== 'not applicable';
+  return (
+    <>
+      {couldKill(risk) ? <b>Worst outcome: could kill. </b> : null}
+      {inHundredTeams(risk.topFrequencyMean)}.
+      {reason === null ? null : ` ${reason}`}
+      {moves ? <span className="planned"><Icon name="right" /><span>once the planned actions are done: <GradeMark grade={risk.plannedGrade} word={result.matrix.gradeWords[risk.plannedGrade]} /></span></span> : null}
+    </>
+  );
+}

@@ -1,0 +1,46 @@
+'use client';
+
+import { BowTie } from '@/app/_components/charts/bow-tie';
+import { GradeMark } from '@/app/_components/ui/grade-mark';
+import { ScientificNumber } from '@/app/_components/ui/scientific-number';
+import type { RiskResult, ScoreResult } from '@/lib/core/result';
+import { frequencyWords, inHundredTeams, onceInWords } from '@/lib/wording/frequency';
+import { percent, rounded } from '@/lib/wording/numbers';
+import { useContent } from '../_state/content-context';
+import { inPlaceFailures } from '../_state/in-place-failures';
+import { BranchesTable } from './branches-table';
+import { GradeShares } from './grade-shares';
+import { LearningWords } from './learning-words';
+
+interface RiskPageProps { readonly risk: RiskResult; readonly result: ScoreResult }
+
+/** One risk in full: what leads to it and what follows, its ends, how firmly its grade stands. */
+export function RiskPage({ risk, result }: RiskPageProps) {
+  const content = useContent();
+  const words = result.matrix.gradeWords;
+  return (
+    <div className="risk-page">
+      <p>{risk.description}</p>
+      <p className="lead">{sentence(frequencyWords(risk.topFrequencyMean, risk.frequency))} {sentence(inHundredTeams(risk.topFrequencyMean))}</p>
+      <p className="row">
+        <GradeMark grade={risk.grade} word={risk.grade === 'not applicable' ? undefined : words[risk.grade]} severity={risk.severity} size="big" /> <span className="muted">today</span>
+        <GradeMark grade={risk.plannedGrade} word={risk.plannedGrade === 'not applicable' ? undefined : words[risk.plannedGrade]} /> <span className="muted">once the planned actions are done</span>
+        <GradeMark grade={risk.inherentGrade} word={risk.inherentGrade === 'not applicable' ? undefined : words[risk.inherentGrade]} /> <span className="muted">with no control at all</span>
+      </p>
+      <h3>What leads to it, what follows</h3>
+      <BowTie risk={risk} first={result.bestSet.controls} inPlaceFailure={inPlaceFailures(content)} />
+      <h3>What it does</h3>
+      <BranchesTable risk={risk} gradeWords={words} />
+      <h3>How firmly the grade stands</h3>
+      <p className="small muted">Share of {rounded(result.draws)} draws in each grade. It ranks first in {percent(risk.rankFirstShare)} of them.</p>
+      <GradeShares risk={risk} gradeWords={words} />
+      {risk.learning === null ? null : <LearningWords learning={risk.learning} unit={risk.exposureTitle} />}
+      <p className="small muted">
+        <ScientificNumber value={risk.topFrequencyMean} /> a season (<ScientificNumber value={risk.frequency.p05} /> to <ScientificNumber value={risk.frequency.p95} />), from {rounded(risk.exposure)} a season of: {risk.exposureTitle}.
+        {' '}Without any control: {onceInWords(risk.inherentFrequency)}. Harm {rounded(risk.harmMean)} points a season, {rounded(risk.plannedHarm)} after what is planned.
+      </p>
+    </div>
+  );
+}
+
+const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;

@@ -1,0 +1,44 @@
+import { score } from '@/lib/core/score';
+import { seedFromHash } from '@/lib/interchange/input-hash';
+import { readAssessment } from '@/lib/interchange/read-assessment';
+import { textTable } from '@/lib/report/text-table';
+import { readSource } from './read-source';
+import { HELP, type ScoreArguments, scoreArguments } from './score-arguments';
+
+const FAULTY = 2;
+
+/** @returns the exit code */
+async function main(words: readonly string[]): Promise<number> {
+  const request = scoreArguments(words);
+  if (request.kind === 'help') return print(HELP);
+  if (request.kind === 'refused') return refuse([request.reason]);
+  const source = await readSource(request.source);
+  return source.ok ? scoreText(source.text, request) : refuse([source.reason]);
+}
+
+function scoreText(text: string, request: Extract<ScoreArguments, { kind: 'score' }>): number {
+  const read = readAssessment(text);
+  if (!read.ok) return refuse(read.faults.map(({ path, problem, expected }) => `${path}: ${problem}; right would be: ${expected}`));
+  const { document, content, inputHash, remarks } = read;
+  const seed = request.seed ?? document.seed ?? seedFromHash(inputHash);
+  const result = score(content, document, { seed, draws: request.draws, inputHash });
+  return print(request.text ? textTable(result, content, remarks).trimEnd() : JSON.stringify(result, null, 1));
+}
+
+function print(text: string): number {
+  process.stdout.write(`${text}\n`);
+  return 0;
+}
+
+function refuse(lines: readonly string[]): number {
+  process.stderr.write(`${lines.join('\n')}\n`);
+  return FAULTY;
+}
+
+// whoever reads may stop early, as `head` does: then there is nobody left to tell
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(0);
+});
+
+process.exitCode = await main(process.argv.slice(2));
