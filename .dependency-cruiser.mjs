@@ -23,14 +23,19 @@ const ALLOWED = [
     comment: 'Words are made out of results; making them calculates nothing.',
   },
   {
+    folder: 'lib/report',
+    may: ['^lib/units/', '^lib/wording/', '^lib/core/(result|document)\\.ts$', '^lib/content/model\\.ts$'],
+    comment: 'A result set out as text. It is handed the result; setting it out calculates nothing and reads nothing.',
+  },
+  {
     folder: 'lib/charts',
     may: ['^lib/units/', '^lib/wording/', '^lib/core/', '^lib/content/model\\.ts$', ...packages('d3-scale', 'd3-shape')],
     comment: 'The geometry of charts is pure, so that screen and PDF draw the same.',
   },
   {
     folder: 'lib/interchange',
-    may: ['^lib/units/', '^lib/content/', '^lib/core/(document|result|version)\\.ts$', ...packages('zod', '@noble/hashes')],
-    comment: 'Reads and writes documents in the browser and on the server alike; it does not calculate.',
+    may: ['^lib/units/', '^lib/content/', '^lib/questionnaire/', '^lib/core/(document|result|version)\\.ts$', ...packages('zod', '@noble/hashes')],
+    comment: 'Reads and writes documents in the browser and on the server alike, holding answers to the checks of the questionnaire; it does not calculate.',
   },
   {
     folder: 'lib/questionnaire',

@@ -22,7 +22,8 @@ export default defineConfig({
     },
   },
   webServer: {
-    command: 'node scripts/serve-for-tests.mjs',
+    // Without `exec` a shell would stand between the two, and the server could not see that Playwright is gone.
+    command: `${process.platform === 'win32' ? '' : 'exec '}node scripts/serve-for-tests.mjs`,
     url: `${baseURL}/api/health`,
     env: { E2E_PORT: port },
     gracefulShutdown: { signal: 'SIGTERM', timeout: 10_000 },

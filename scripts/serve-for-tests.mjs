@@ -12,7 +12,8 @@ import { stopOnSignals } from './start/signals.mjs';
 const root = path.dirname(path.dirname(fileURLToPath(import.meta.url)));
 const folder = mkdtempSync(path.join(os.tmpdir(), 'sandbucket-e2e-'));
 process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
-stopOnSignals({ exitCode: 0 });
+// Playwright starts this apart from itself, so it would stay when Playwright is ended by force.
+stopOnSignals({ exitCode: 0, endWithParent: true });
 
 const log = beginLog(path.join(root, 'data', 'logs', 'serve-for-tests.log'));
 const place = { root, log, url: `file:${path.join(folder, 'e2e.db')}`, host: '127.0.0.1', port: Number(process.env.E2E_PORT) };

@@ -6,7 +6,7 @@ import classroom from '@/public/examples/ordinary-classroom.json';
 /** A scored room to draw the charts with. Real figures: a chart that only fits made-up ones does not fit. */
 export function sampleRoom() {
   const read = readAssessment(JSON.stringify(classroom));
-  if (!read.ok) throw new Error(read.faults.map((fault) => `${fault.path}: ${fault.message}`).join('; '));
+  if (!read.ok) throw new Error(read.faults.map((fault) => `${fault.path}: ${fault.problem}`).join('; '));
   const options = { seed: 1, draws: 1000, inputHash: read.inputHash };
   const first = score(read.content, read.document, options);
   const planned = first.bestSet.controls;

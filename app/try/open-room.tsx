@@ -47,7 +47,7 @@ export function OpenRoom({ open, state, ways, trouble, draws }: OpenRoomProps) {
   return (
     <ContentProvider content={editionOf(open.whole)}>
       <Frame here="try" marginLabel="Behind the numbers" margin={result === null ? <MarginNote title="Nothing leaves this browser">The room is worked out here, beside the page.</MarginNote> : <MarginNotes result={result} />}>
-        <PageHead crumb={<RoomCrumb open={open} />} title={verdict?.sentence ?? `Working out what may go wrong in: ${titleOf(open.whole)}.`} lead={verdict === null ? undefined : leadOf(verdict, result)} />
+        <PageHead crumb={<RoomCrumb open={open} />} title={verdict?.sentence ?? `Working it out: ${titleOf(open.whole)}`} lead={verdict === null ? undefined : leadOf(verdict, result)} />
         <WithoutScript />
         {trouble === null ? null : <Notice title="About this tab">{trouble}</Notice>}
         <ScoreTrouble score={score} />

@@ -4,7 +4,7 @@ import { score } from '@/lib/core/score';
 import { seedFromHash } from '@/lib/interchange/input-hash';
 import { type AssessmentRead, readAssessment } from '@/lib/interchange/read-assessment';
 import { budgetsFor } from './_score/budgets';
-import type { ScoreRequest } from './_score/protocol';
+import type { ScoreReply, ScoreRequest } from './_score/protocol';
 import { scoreShift } from './_score/score-shift';
 import type { ScoreEngine } from './_score/score-steps';
 
@@ -32,3 +32,6 @@ const pause = (): Promise<void> => new Promise((resolve) => { setTimeout(resolve
 
 const take = scoreShift(engine, { post: (reply) => self.postMessage(reply), pause, now: () => performance.now() });
 self.addEventListener('message', (event: MessageEvent<ScoreRequest>) => { void take(event.data); });
+
+// What was sent before this listener stood is lost, so the page waits for this word.
+self.postMessage({ kind: 'ready' } satisfies ScoreReply);

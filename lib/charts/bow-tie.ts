@@ -1,16 +1,19 @@
 import { linkHorizontal } from 'd3-shape';
 import { whole, rounded } from '@/lib/wording/numbers';
 import type { BowTie, BowTieBranch } from './bow-tie-model';
-import { BAR_WIDTH, barLength, threadMarks, threadWidth } from './bow-tie-bars';
-import { path, rect, text, textLines } from './marks';
+import { BAR_WIDTH, barLength, halfHeight, threadMarks, threadWidth } from './bow-tie-bars';
+import { gradeShape, path, rect, text, textLines } from './marks';
 import { LINE_HEIGHT, type Mark, NARROW, type Scene, WIDE } from './scene';
 import { wrap } from './text-width';
 
+/** Width of the threads where everything passes: before the event, and at the start of each of its ends. */
+const BEFORE = 9;
+const BEHIND = 6;
 const HEAD = 30;
 const START = { x: 0, width: 86 };
 const KNOT = { x: 242, width: 100 };
 const END = { x: 560, width: WIDE - 560 };
-const ROW = 84;
+const ROW = 80;
 const FOOT = 34;
 
 /** A risk as a bow tie: what stops it, the event, what limits each of its ends. Wide only. */
@@ -18,7 +21,7 @@ export function bowTieScene(tie: BowTie): Scene {
   const rows = rowHeights(tie);
   const body = Math.max(180, rows.reduce((sum, height) => sum + height, 0));
   const middle = HEAD + body / 2;
-  const left = threadMarks(tie.prevent, START.width + 8, KNOT.x, middle, 1);
+  const left = threadMarks(tie.prevent, { from: START.width + 8, to: KNOT.x, y: middle, full: BEFORE });
   const ends = tie.branches.map((branch, index) => branchMarks(branch, HEAD + sum(rows.slice(0, index)) + (rows[index] ?? ROW) / 2 + (body - sum(rows)) / 2, middle, spread(index, tie.branches.length)));
   return {
     width: WIDE,
@@ -30,11 +33,10 @@ export function bowTieScene(tie: BowTie): Scene {
 
 /** One thread alone, as wide as a phone: its bars in a row. */
 export function threadScene(branch: Pick<BowTieBranch, 'bars'>, title: string): Scene {
-  const longest = Math.max(20, ...branch.bars.map((bar) => barLength(bar.decades)));
-  const y = longest / 2 + 2;
+  const half = halfHeight(branch.bars);
   const to = Math.min(NARROW, 30 + branch.bars.length * 26);
-  const { under, over } = threadMarks(branch.bars, 4, to, y, 1);
-  return { width: NARROW, height: longest + 24, title, marks: [...under, ...over] };
+  const { under, over } = threadMarks(branch.bars, { from: 0, to, y: half + 2, full: BEHIND });
+  return { width: NARROW, height: 2 * half + 22, title, marks: [...under, ...over] };
 }
 
 /** What the picture says, in a sentence. */
@@ -54,7 +56,7 @@ function heads(): readonly Mark[] {
 
 function startMarks({ risk }: BowTie, middle: number): readonly Mark[] {
   const exposure = risk.exposure >= 100 ? whole(risk.exposure) : rounded(risk.exposure);
-  const lines = wrap(`${exposure} ${risk.exposureTitle}`, START.width, 5);
+  const lines = wrap(`${exposure} ${risk.exposureTitle} a season`, START.width, 5);
   return textLines(START.x, middle - (lines.length * LINE_HEIGHT) / 2 + 12, lines);
 }
 
@@ -68,23 +70,23 @@ function knot(title: string, middle: number): readonly Mark[] {
 function branchMarks(branch: BowTieBranch, y: number, middle: number, offset: number): { readonly under: readonly Mark[]; readonly over: readonly Mark[] } {
   const from = KNOT.x + KNOT.width;
   const link = linkHorizontal<unknown, readonly [number, number]>().source(() => [from, middle + offset]).target(() => [from + 38, y])(null) ?? '';
-  const thread = threadMarks(branch.bars, from + 38, END.x - 8, y, 1);
+  const thread = threadMarks(branch.bars, { from: from + 38, to: END.x - 8, y, full: BEHIND });
   const lines = wrap(branch.branch.title, END.width - 20, 4);
   const first = y - ((lines.length - 1) * LINE_HEIGHT) / 2 + 4.5;
   const grade = branch.branch.grade === 'not applicable' ? 'none' : branch.branch.grade;
   return {
-    under: [path('thread', link, threadWidth(1)), ...thread.under],
-    over: [...thread.over, { kind: 'grade', grade, x: END.x, y: first - 11, size: 13, on: 'sheet' }, ...textLines(END.x + 18, first, lines)],
+    under: [path('thread', link, threadWidth(1, BEHIND)), ...thread.under],
+    over: [...thread.over, gradeShape(grade, END.x, first - 11, 13, 'sheet'), ...textLines(END.x + 18, first, lines)],
   };
 }
 
 /** Where a branch leaves the knot, so that their threads do not lie on one another. */
 function spread(index: number, count: number): number {
-  return (index - (count - 1) / 2) * 13;
+  return (index - (count - 1) / 2) * 11;
 }
 
 function rowHeights(tie: BowTie): readonly number[] {
-  return tie.branches.map((branch) => Math.max(ROW, 40 + Math.max(0, ...branch.bars.map((bar) => barLength(bar.decades)))));
+  return tie.branches.map(({ branch, bars }) => Math.max(ROW, 2 * halfHeight(bars) + 44, wrap(branch.title, END.width - 20, 4).length * LINE_HEIGHT + 14));
 }
 
 /** How long a bar is that lets one in ten through, to measure the others by. */

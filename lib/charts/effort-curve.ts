@@ -29,8 +29,9 @@ export function effortScene(sets: readonly BestSet[], budget: number, width: Cha
     height,
     title: finding(chosen, most, steps),
     marks: [
-      ...grid(width, y),
+      ...ticks(y).map((tick) => line('grid', SIDE, y(tick), width - SIDE, y(tick))),
       ...stairs(steps, most, x, y),
+      ...words(y),
       line('axis', SIDE, height - BASE, width - SIDE, height - BASE),
       line('ember', x(budget), TOP - 8, x(budget), height - BASE),
       circle('ember', x(budget), y(chosen?.cut ?? 0), 6),
@@ -50,13 +51,15 @@ function finding(chosen: BestSet | null, most: number, steps: readonly BestSet[]
 }
 
 type Scale = (value: number) => number;
+type TickScale = Scale & { ticks: (count: number) => number[] };
 
-function grid(width: ChartWidth, y: Scale & { ticks: (count: number) => number[] }): readonly Mark[] {
-  const ticks = y.ticks(4).filter((tick) => tick > 0);
-  return [
-    text(SIDE, 14, 'Share of all harm taken away', 'ink-2'),
-    ...ticks.flatMap((tick) => [line('grid', SIDE, y(tick), width - SIDE, y(tick)), text(SIDE, y(tick) + 15, percent(tick), 'ink-2', { halo: true })]),
-  ];
+function ticks(y: TickScale): readonly number[] {
+  return y.ticks(4).filter((tick) => tick > 0);
+}
+
+/** Over the steps, with a clear edge: at the left end they start low. */
+function words(y: TickScale): readonly Mark[] {
+  return [text(SIDE, 14, 'Share of all harm taken away', 'ink-2'), ...ticks(y).map((tick) => text(SIDE, y(tick) + 15, percent(tick), 'ink-2', { halo: true }))];
 }
 
 interface Step { readonly at: number; readonly cut: number; readonly low: number; readonly high: number }

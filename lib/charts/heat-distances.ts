@@ -1,9 +1,9 @@
 import type { HeatCase, HeatLevel } from '@/lib/core/result';
-import { metres } from '@/lib/wording/measures';
+import { metres, metresRange } from '@/lib/wording/measures';
 import { plumb } from './frequency-ruler';
-import { line, rect, text, textLines } from './marks';
+import { circle, line, path, rect, text } from './marks';
 import { type ChartWidth, LINE_HEIGHT, type Mark, type Scene, WIDE } from './scene';
-import { wrap } from './text-width';
+import { textWidth } from './text-width';
 
 /** What stands around the packs, m; null where it is not known or there is none. */
 export interface Surroundings {
@@ -15,8 +15,12 @@ export interface Surroundings {
 
 /** Height left for flame and shelf, px; what is higher than the scale allows is said, not drawn. */
 const MOST_HEIGHT = 190;
-const ORIGIN = 24;
+const ORIGIN = 30;
+const SIDE = 10;
+/** A pack is about this large, m. */
 const PACK = { width: 0.07, height: 0.035 };
+const FLAME = 12;
+const HEAD = 30;
 
 /**
  * The fire of the packs and what stands around them, seen from the side and to one scale: flame upward,
@@ -26,9 +30,9 @@ export function heatScene(heat: HeatCase, around: Surroundings, width: ChartWidt
   const plan = planOf(heat, around, width);
   return {
     width,
-    height: plan.rowsFrom + 3 * plan.rowHeight + 30,
+    height: plan.rowsFrom + 2 * plan.rowHeight + 50,
     title: finding(heat, around),
-    marks: [...flame(plan, heat), ...shelf(plan, around), ...table(plan), ...standing(plan, around, heat), ...reaches(plan, heat), ...ruler(plan)],
+    marks: [...shelf(plan, around, heat), ...flame(plan, heat), ...standing(plan, around, heat), line('axis', 0, plan.ground, width, plan.ground), ...reaches(plan, heat), ...ruler(plan)],
   };
 }
 
@@ -38,90 +42,112 @@ function finding(heat: HeatCase, around: Surroundings): string {
   return `${reach}${burns} Sparks and burning parts fly further.`;
 }
 
-interface Plan { readonly width: ChartWidth; readonly scale: number; readonly span: number; readonly ground: number; readonly rowsFrom: number; readonly rowHeight: number; readonly cutHeight: boolean }
-
-function planOf(heat: HeatCase, around: Surroundings, width: ChartWidth): Plan {
-  const span = 1.12 * Math.max(0.5, heat.high.painDistance, heat.high.ignitionDistance, around.person ?? 0, around.combustible ?? 0);
-  const byWidth = (width - ORIGIN - 10) / span;
-  const needed = Math.max(heat.high.flameHeight, 0.3);
-  const withShelf = Math.max(needed, around.clearHeight ?? 0);
-  const cutHeight = withShelf > 2.5 * needed;
-  const tallest = 1.08 * (cutHeight ? needed : withShelf);
-  const scale = Math.min(byWidth, MOST_HEIGHT / tallest);
-  const ground = 34 + Math.max(96, tallest * scale);
-  return { width, scale, span, ground, rowsFrom: ground + 30, rowHeight: width === WIDE ? 30 : 46, cutHeight };
+interface Plan {
+  readonly width: ChartWidth;
+  /** px per m, across and upward alike */
+  readonly scale: number;
+  /** y of the table's top */
+  readonly ground: number;
+  readonly rowsFrom: number;
+  readonly rowHeight: number;
+  readonly shelfIsHigher: boolean;
 }
 
-const right = (plan: Plan, distance: number): number => Math.min(plan.width - 8, ORIGIN + distance * plan.scale);
+function planOf(heat: HeatCase, around: Surroundings, width: ChartWidth): Plan {
+  const across = 1.1 * Math.max(0.5, heat.high.painDistance, heat.high.ignitionDistance, around.person ?? 0, around.combustible ?? 0);
+  const flames = Math.max(heat.high.flameHeight, 0.3);
+  const shelfIsHigher = (around.clearHeight ?? 0) > 2.5 * flames;
+  const upward = 1.1 * (shelfIsHigher ? flames : Math.max(flames, around.clearHeight ?? 0));
+  const scale = Math.min((width - ORIGIN - SIDE) / across, MOST_HEIGHT / upward);
+  const ground = HEAD + Math.max(110, upward * scale);
+  return { width, scale, ground, rowsFrom: ground + 22, rowHeight: width === WIDE ? 34 : 48, shelfIsHigher };
+}
+
+const acrossTo = (plan: Plan, distance: number): number => Math.min(plan.width - SIDE, ORIGIN + distance * plan.scale);
+const upTo = (plan: Plan, height: number): number => plan.ground - height * plan.scale;
 
 function flame(plan: Plan, heat: HeatCase): readonly Mark[] {
-  const y = (level: HeatLevel): number => plan.ground - level.flameHeight * plan.scale;
-  const packs = PACK.width * plan.scale;
+  const [low, mid, high] = [upTo(plan, heat.low.flameHeight), upTo(plan, heat.mid.flameHeight), upTo(plan, heat.high.flameHeight)];
+  const pack = { width: Math.max(10, PACK.width * plan.scale), height: Math.max(6, PACK.height * plan.scale) };
+  const words = `flames ${metres(heat.mid.flameHeight)}`;
+  const range = metresRange(heat.low.flameHeight, heat.high.flameHeight);
+  // words stand beside the lower half of the flame, where the shelf's never do
+  const y = Math.max(mid + 22, Math.min(low - 4, plan.ground - 76));
   return [
-    rect('grain', ORIGIN - 10, y(heat.high), 20, Math.max(2, y(heat.low) - y(heat.high))),
-    line('curve', ORIGIN - 10, y(heat.mid), ORIGIN + 10, y(heat.mid)),
-    line('thread', ORIGIN, y(heat.mid), ORIGIN, plan.ground, { width: 1.2 }),
-    rect('ink', ORIGIN - packs / 2, plan.ground - Math.max(6, PACK.height * plan.scale), packs, Math.max(6, PACK.height * plan.scale)),
-    text(ORIGIN + 18, y(heat.mid) + 4.5, `flames ${metres(heat.mid.flameHeight)}, ${metres(heat.low.flameHeight)} to ${metres(heat.high.flameHeight)}`, 'ink', { halo: true }),
+    rect('grain', ORIGIN - FLAME, high, 2 * FLAME, Math.max(2, low - high)),
+    line('curve', ORIGIN - FLAME, mid, ORIGIN + FLAME, mid),
+    path('lesser', `M${(ORIGIN - FLAME).toFixed(1)} ${low.toFixed(1)}V${(plan.ground - pack.height).toFixed(1)}M${(ORIGIN + FLAME).toFixed(1)} ${low.toFixed(1)}V${(plan.ground - pack.height).toFixed(1)}`),
+    rect('ink', ORIGIN - pack.width / 2, plan.ground - pack.height, pack.width, pack.height),
+    text(ORIGIN + FLAME + 8, y, words, 'ink', { halo: true, strong: true }),
+    text(ORIGIN + FLAME + 8, y + LINE_HEIGHT, range, 'ink-2', { halo: true }),
   ];
 }
 
-function shelf(plan: Plan, { clearHeight }: Surroundings): readonly Mark[] {
+function shelf(plan: Plan, { clearHeight }: Surroundings, heat: HeatCase): readonly Mark[] {
   if (clearHeight === null) return [];
   const words = `${metres(clearHeight)} free above`;
-  if (plan.cutHeight) return [text(ORIGIN + 18, 14, `${words}, higher than drawn`, 'ink-2')];
-  const y = plan.ground - clearHeight * plan.scale;
-  return [line('limit', 0, y, right(plan, plan.span * 0.5), y), text(right(plan, plan.span * 0.5) + 8, y + 4.5, words)];
+  if (plan.shelfIsHigher) return [text(ORIGIN + FLAME + 8, 13, `${words}, higher than drawn`, 'ink-2')];
+  const presses = clearHeight <= heat.high.flameHeight;
+  const y = upTo(plan, clearHeight);
+  const end = Math.min(plan.width * 0.42, acrossTo(plan, 1.2));
+  return [rect(presses ? 'ember' : 'ink', 0, y - 5, end, 5), text(end + 8, y + 2, words, presses ? 'ember' : 'ink', { strong: presses })];
 }
 
-function table(plan: Plan): readonly Mark[] {
-  return [line('axis', 0, plan.ground, plan.width, plan.ground)];
-}
+interface Thing { readonly at: number; readonly words: string; readonly presses: boolean; readonly person: boolean }
 
-interface Thing { readonly at: number; readonly words: string; readonly presses: boolean }
-
-/** A thing within the reach of its hazard presses; the nearer one is named above the farther. */
+/** A thing within the reach of its hazard presses. */
 function standing(plan: Plan, around: Surroundings, heat: HeatCase): readonly Mark[] {
   const things: Thing[] = [];
-  if (around.combustible !== null) things.push({ at: around.combustible, words: `what could burn, ${metres(around.combustible)}`, presses: around.combustible <= heat.high.ignitionDistance });
-  if (around.person !== null) things.push({ at: around.person, words: `nearest person, ${metres(around.person)}`, presses: around.person <= heat.high.painDistance });
-  return things.sort((a, b) => a.at - b.at).flatMap((thing, index) => {
-    const x = right(plan, thing.at);
-    const toLeft = x > plan.width * 0.55;
-    const top = plan.ground - 62 + index * 24;
-    const role = thing.presses ? 'ember' : 'ink';
-    return [line(thing.presses ? 'ember' : 'axis', x, top - 10, x, plan.ground), text(toLeft ? x - 7 : x + 7, top, thing.words, role, { anchor: toLeft ? 'end' : 'start', halo: true, strong: thing.presses })];
-  });
+  if (around.combustible !== null) things.push({ at: around.combustible, words: `what could burn, ${metres(around.combustible)}`, presses: around.combustible <= heat.high.ignitionDistance, person: false });
+  if (around.person !== null) things.push({ at: around.person, words: `nearest person, ${metres(around.person)}`, presses: around.person <= heat.high.painDistance, person: true });
+  return things.sort((a, b) => a.at - b.at).flatMap((thing, index) => thingMarks(plan, thing, plan.ground - 14 - (things.length - 1 - index) * 22));
+}
+
+/** A block for a thing, a stem with a head for a person; words to the side where there is room. */
+function thingMarks(plan: Plan, thing: Thing, y: number): readonly Mark[] {
+  const x = acrossTo(plan, thing.at);
+  const role = thing.presses ? 'ember' : 'ink';
+  const after = thing.person ? 12 : 24;
+  const toLeft = x + after + textWidth(thing.words, thing.presses) > plan.width;
+  const shape = thing.person
+    ? [line(thing.presses ? 'ember' : 'axis', x, plan.ground - 40, x, plan.ground), circle(role, x, plan.ground - 46, 6)]
+    : [rect('outline', x, plan.ground - 44, 16, 44), path('hatch', hatching(x, plan.ground - 44)), line(thing.presses ? 'ember' : 'curve', x, plan.ground - 44, x, plan.ground)];
+  return [...shape, text(toLeft ? x - 10 : x + after, y, thing.words, role, { anchor: toLeft ? 'end' : 'start', halo: true, strong: thing.presses })];
+}
+
+function hatching(x: number, y: number): string {
+  return [8, 20, 32, 44].map((offset) => `M${x.toFixed(1)} ${(y + offset).toFixed(1)}L${(x + 16).toFixed(1)} ${(y + Math.max(0, offset - 16)).toFixed(1)}`).join('');
 }
 
 function reaches(plan: Plan, heat: HeatCase): readonly Mark[] {
   const rows: readonly (readonly [string, (level: HeatLevel) => number])[] = [
-    ['wood may catch fire', (level) => level.ignitionDistance],
-    ['bare skin hurts', (level) => level.painDistance],
+    ['wood may catch fire within', (level) => level.ignitionDistance],
+    ['bare skin hurts within', (level) => level.painDistance],
   ];
   return rows.flatMap(([words, of], index) => {
     const y = plan.rowsFrom + index * plan.rowHeight + 18;
-    const [low, high, mid] = [right(plan, of(heat.low)), right(plan, of(heat.high)), right(plan, of(heat.mid))];
-    const label = `${words} within ${metres(of(heat.mid))}, ${metres(of(heat.low))} to ${metres(of(heat.high))}`;
-    const inLine = plan.width === WIDE;
-    const lines = wrap(label, inLine ? plan.width - high - 16 : plan.width, 1);
+    const [low, high] = [acrossTo(plan, of(heat.low)), acrossTo(plan, of(heat.high))];
+    const label = `${words} ${metres(of(heat.mid))}`;
+    const range = metresRange(of(heat.low), of(heat.high));
+    const inLine = high + 16 + textWidth(label, true) + 10 + textWidth(range) < plan.width;
+    const [x, base] = inLine ? [high + 14, y - 3] : [0, y + LINE_HEIGHT + 1];
     return [
       line('tick', ORIGIN, y, high, y),
       rect('grain', low, y - 15, Math.max(2, high - low), 14),
-      plumb(mid, y, 4),
-      ...textLines(inLine ? high + 12 : 0, inLine ? y - 3 : y + LINE_HEIGHT + 1, lines),
+      plumb(acrossTo(plan, of(heat.mid)), y, 4),
+      text(x, base, label, 'ink', { strong: true }),
+      text(x + textWidth(label, true) + 10, base, range, 'ink-2'),
     ];
   });
 }
 
 function ruler(plan: Plan): readonly Mark[] {
-  const y = plan.rowsFrom + 2 * plan.rowHeight + 22;
-  const step = plan.span > 4 ? 1 : plan.span > 1.6 ? 0.5 : plan.span > 0.8 ? 0.2 : 0.1;
-  const most = Math.floor((plan.width - 8 - ORIGIN) / plan.scale / step);
-  const ticks = Array.from({ length: most + 1 }, (_, index) => Math.round(index * step * 10) / 10);
-  const every = ticks.length > (plan.width === WIDE ? 13 : 7) ? 2 : 1;
+  const y = plan.rowsFrom + 2 * plan.rowHeight + 14;
+  const length = (plan.width - SIDE - ORIGIN) / plan.scale;
+  const step = [0.1, 0.2, 0.5, 1, 2, 5].find((one) => (length / one) * 44 <= plan.width) ?? 10;
+  const ticks = Array.from({ length: Math.floor(length / step) + 1 }, (_, index) => Math.round(index * step * 10) / 10);
   return [
-    line('axis', ORIGIN, y, right(plan, (ticks.at(-1) ?? 0)), y),
-    ...ticks.flatMap((tick, index) => [line('axis', right(plan, tick), y, right(plan, tick), y + 6), ...(index % every === 0 ? [text(right(plan, tick), y + 21, index === 0 ? '0 m' : String(tick), 'ink-2', { anchor: 'middle' })] : [])]),
+    line('axis', ORIGIN, y, acrossTo(plan, ticks.at(-1) ?? 0), y),
+    ...ticks.flatMap((tick, index) => [line('axis', acrossTo(plan, tick), y, acrossTo(plan, tick), y + 6), text(acrossTo(plan, tick), y + 21, index === 0 ? '0 m' : String(tick), 'ink-2', { anchor: 'middle' })]),
   ];
 }

@@ -47,6 +47,15 @@ function isWorse(one: MatrixPosition, other: MatrixPosition): boolean {
 }
 
 /**
+ * Whether a risk gets better on the matrix. Done actions may only make another end the worst one, as bad as
+ * the first: that is no way to draw.
+ */
+export function isBetter(planned: MatrixPosition, today: MatrixPosition): boolean {
+  if (planned.severity === today.severity) return planned.frequency < today.frequency;
+  return isWorse(today, planned) && planned.level * planned.severity < today.level * today.severity;
+}
+
+/**
  * How far up its row a frequency lies, 0 at the lower bound of the level and 1 at the upper, on a log scale.
  * The first level has no lower bound and the last no upper one: there a decade is drawn, and what lies
  * beyond stands at its end.

@@ -16,9 +16,13 @@ export function discIsFree(x: number, y: number, r: number, taken: Taken): boole
     && taken.paths.every((segment) => distanceToSegment(x, y, segment) >= r + GAP);
 }
 
-/** Whether a path passes beside every disc, and crosses no other path. */
-export function pathIsFree(path: Segment, taken: Taken): boolean {
-  return taken.discs.every((disc) => distanceToSegment(disc.x, disc.y, path) >= disc.r + GAP) && taken.paths.every((other) => !cross(path, other));
+/** How much a way disturbs: a disc that it runs under counts for more than a way that it crosses. */
+export function wayCost(way: readonly Segment[], taken: Taken): number {
+  const start = way[0];
+  const under = taken.discs.filter((disc) => (disc.x !== start?.x1 || disc.y !== start.y1) && way.some((segment) => distanceToSegment(disc.x, disc.y, segment) < disc.r + GAP)).length;
+  const crossed = taken.paths.filter((other) => way.some((segment) => cross(segment, other))).length;
+  const marks = taken.boxes.filter((box) => way.some((segment) => distanceToBox((segment.x1 + segment.x2) / 2, (segment.y1 + segment.y2) / 2, box) < GAP)).length;
+  return 3 * under + 2 * marks + crossed;
 }
 
 /** Distances from the middle to try: the middle, then one step to either side, and so on outward. */
@@ -28,7 +32,7 @@ export function outward(most: number, step: number): readonly number[] {
   return offsets;
 }
 
-export function distanceToSegment(x: number, y: number, { x1, y1, x2, y2 }: Segment): number {
+function distanceToSegment(x: number, y: number, { x1, y1, x2, y2 }: Segment): number {
   const length = (x2 - x1) ** 2 + (y2 - y1) ** 2;
   const along = length === 0 ? 0 : Math.min(1, Math.max(0, ((x - x1) * (x2 - x1) + (y - y1) * (y2 - y1)) / length));
   return Math.hypot(x - x1 - along * (x2 - x1), y - y1 - along * (y2 - y1));

@@ -1,11 +1,13 @@
 import type { SeverityClass } from '@/lib/content/model';
 import type { GradeOrNone, RiskResult, ScoreResult } from '@/lib/core/result';
 import { severityWord } from '@/lib/wording/severity';
-import { circle, line, rect, text, textLines } from './marks';
-import { type MatrixPosition, positionPlanned, positionToday, shareOfRow } from './matrix-positions';
-import { discIsFree, outward, pathIsFree, type Segment, type Taken } from './placement';
+import { circle, gradeShape, path, rect, text, textLines } from './marks';
+import { type Column, placeRisks, type Spot, type Wish } from './matrix-placement';
+import { isBetter, type MatrixPosition, positionPlanned, positionToday, shareOfRow } from './matrix-positions';
+import type { Taken } from './placement';
 import { type CellRole, LINE_HEIGHT, type Mark, type Scene, WIDE } from './scene';
 import { wrap } from './text-width';
+import { tipPath } from './tip';
 
 type Result = Pick<ScoreResult, 'matrix' | 'risks'>;
 
@@ -64,7 +66,9 @@ function cells(matrix: ScoreResult['matrix'], grid: Grid): readonly Mark[] {
     const grade = cell === 'not applicable' ? 'none' : cell;
     const [x, y] = [left(grid, severity), top(grid, index + 1)];
     const role: CellRole = `cell-${grade}`;
-    return [rect(role, x + 1, y + 1, grid.columnWidth - 2, grid.rowHeight - 2), { kind: 'grade', grade, x: x + 5, y: y + 5, size: MARK, on: 'cell' }];
+    // the darkest cells have an edge of their own, which would close the gaps
+    const inset = grade === 'extreme' ? 1.75 : 1;
+    return [rect(role, x + inset, y + inset, grid.columnWidth - 2 * inset, grid.rowHeight - 2 * inset), gradeShape(grade, x + 5, y + 5, MARK, 'cell')];
   }));
 }
 
@@ -85,53 +89,32 @@ function columnWords(grid: Grid): readonly Mark[] {
   ];
 }
 
-interface Placed { readonly risk: RiskResult; readonly x: number; readonly y: number; readonly after: { readonly x: number; readonly y: number } | null }
+interface Placed extends Spot { readonly risk: RiskResult }
 
 /** Worst grade first, so that what must be seen gets its place; then by rank. */
 function place({ matrix, risks }: Result, grid: Grid): { readonly placed: readonly Placed[]; readonly listed: readonly RiskResult[] } {
-  const taken: Taken = { discs: [], boxes: gradeBoxes(grid), paths: [] };
-  const placed: Placed[] = [];
-  const listed: RiskResult[] = [];
-  const order = [...risks].sort((a, b) => HEIGHT[b.grade] - HEIGHT[a.grade] || a.rank - b.rank);
-  for (const risk of order) {
-    const now = positionToday(matrix, risk);
-    if (now === null) continue;
-    const spot = freeSpot(risk, now, positionPlanned(matrix, risk), grid, taken);
-    if (spot === null) { listed.push(risk); continue; }
-    placed.push(spot);
-    take(spot, taken);
-  }
-  return { placed, listed };
+  const order = risks.filter((risk) => positionToday(matrix, risk) !== null).sort((a, b) => HEIGHT[b.grade] - HEIGHT[a.grade] || a.rank - b.rank);
+  const spots = placeRisks(order.flatMap((risk) => wish(matrix, risk, grid) ?? []), gradeBoxes(grid), { disc: DISC, ring: RING });
+  const placed = order.flatMap((risk) => spots.filter((spot) => spot.id === risk.id).map((spot) => ({ ...spot, risk })));
+  return { placed, listed: order.filter((risk) => !placed.some((spot) => spot.risk === risk)) };
+}
+
+function wish(matrix: ScoreResult['matrix'], risk: RiskResult, grid: Grid): Wish | null {
+  const now = positionToday(matrix, risk);
+  if (now === null) return null;
+  const planned = positionPlanned(matrix, risk);
+  const y = inside(yOf(grid, now), grid);
+  const after = planned !== null && isBetter(planned, now) ? { y: inside(yOf(grid, planned), grid), column: column(grid, planned.severity) } : null;
+  const visible = after !== null && (planned?.severity !== now.severity || Math.abs(after.y - y) > DISC + RING + 10);
+  return { id: risk.id, y, column: column(grid, now.severity), after: visible ? after : null };
+}
+
+function column(grid: Grid, severity: SeverityClass): Column {
+  return { middle: left(grid, severity) + grid.columnWidth / 2, half: grid.columnWidth / 2 };
 }
 
 function gradeBoxes(grid: Grid): Taken['boxes'] {
   return grid.matrix.levels.flatMap((band) => CLASSES.map((severity) => ({ x: left(grid, severity) + 5, y: top(grid, band.level) + 5, width: MARK, height: MARK })));
-}
-
-function freeSpot(risk: RiskResult, now: MatrixPosition, planned: MatrixPosition | null, grid: Grid, taken: Taken): Placed | null {
-  const half = grid.columnWidth / 2;
-  const moves = planned !== null && (planned.severity !== now.severity || Math.abs(yOf(grid, planned) - yOf(grid, now)) > DISC + RING + 4);
-  const y = inside(yOf(grid, now), grid);
-  for (const offset of outward(half - DISC - 2, 4)) {
-    const x = left(grid, now.severity) + half + offset;
-    const after = moves ? { x: left(grid, planned.severity) + half + offset, y: inside(yOf(grid, planned), grid) } : null;
-    const spot = { risk, x, y, after };
-    if (discIsFree(x, y, DISC, taken) && afterIsFree(spot, taken)) return spot;
-  }
-  return null;
-}
-
-function afterIsFree(spot: Placed, taken: Taken): boolean {
-  if (spot.after === null) return true;
-  const end = { discs: taken.discs, boxes: [], paths: [] };
-  return discIsFree(spot.after.x, spot.after.y, RING + 1, end) && pathIsFree(segment(spot, spot.after), taken);
-}
-
-function take(spot: Placed, taken: Taken): void {
-  taken.discs.push({ x: spot.x, y: spot.y, r: DISC });
-  if (spot.after === null) return;
-  taken.discs.push({ ...spot.after, r: RING + 1 });
-  taken.paths.push(segment(spot, spot.after));
 }
 
 /** A mark at the very edge of the matrix stays whole; nowhere else is a frequency moved. */
@@ -139,17 +122,21 @@ function inside(y: number, grid: Grid): number {
   return Math.min(grid.bottom - DISC - 2, Math.max(TOP + DISC + 2, y));
 }
 
-function segment(from: { readonly x: number; readonly y: number }, to: { readonly x: number; readonly y: number }): Segment {
-  return { x1: from.x, y1: from.y, x2: to.x, y2: to.y };
-}
-
+/** From the edge of the disc to the edge of the ring, bent where straight would run under another disc. */
 function way(spot: Placed): readonly Mark[] {
   if (spot.after === null) return [];
-  const length = Math.hypot(spot.after.x - spot.x, spot.after.y - spot.y);
-  const at = (distance: number): readonly [number, number] => [spot.x + ((spot.after?.x ?? spot.x) - spot.x) * (distance / length), spot.y + ((spot.after?.y ?? spot.y) - spot.y) * (distance / length)];
-  const [[x1, y1], [x2, y2]] = [at(DISC), at(length - RING - 1)];
-  return [line('path-gap', x1, y1, x2, y2), line('path', x1, y1, x2, y2, { tip: true })];
+  const { bend } = spot.after;
+  const [start, end] = [towards(spot, bend, DISC), towards(spot.after, bend, RING + 1)];
+  const d = `M${start.x} ${start.y}Q${fixed(bend.x)} ${fixed(bend.y)} ${end.x} ${end.y}`;
+  return [path('path-gap', d), path('path', d), path('ink', tipPath({ x1: bend.x, y1: bend.y, x2: end.x, y2: end.y }))];
 }
+
+function towards(from: { readonly x: number; readonly y: number }, to: { readonly x: number; readonly y: number }, distance: number): { readonly x: number; readonly y: number } {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  return { x: fixed(from.x + ((to.x - from.x) / length) * distance), y: fixed(from.y + ((to.y - from.y) / length) * distance) };
+}
+
+function fixed(value: number): number { return Math.round(value * 10) / 10; }
 
 function after(spot: Placed): readonly Mark[] {
   return spot.after === null ? [] : [circle('ring', spot.after.x, spot.after.y, RING)];

@@ -12,7 +12,7 @@ export const LINE_HEIGHT = 16;
 
 /** What a mark means; screen and paper each give a role its colour. */
 export type TextRole = 'ink' | 'ink-2' | 'on-ink' | 'ember';
-export type LineRole = 'axis' | 'tick' | 'grid' | 'curve' | 'thread' | 'limit' | 'lesser' | 'ember' | 'path' | 'path-gap';
+export type LineRole = 'axis' | 'tick' | 'grid' | 'curve' | 'thread' | 'limit' | 'lesser' | 'ember' | 'path' | 'path-gap' | 'hatch' | 'hatch-todo';
 export type FillRole =
   | 'ink' | 'ink-2' | 'ember' | 'paper' | 'well'
   /** paper with an ink edge, ink with a paper edge, an ink edge alone */
@@ -23,7 +23,7 @@ export type FillRole =
   | 'absent' | 'todo';
 export type CellRole = `cell-${Grade}` | 'cell-none';
 
-export interface LineMark { readonly kind: 'line'; readonly role: LineRole; readonly x1: number; readonly y1: number; readonly x2: number; readonly y2: number; readonly width?: number; readonly tip?: boolean }
+export interface LineMark { readonly kind: 'line'; readonly role: LineRole; readonly x1: number; readonly y1: number; readonly x2: number; readonly y2: number; readonly width?: number }
 /** Stroked when its role is of a line, filled otherwise. */
 export interface PathMark { readonly kind: 'path'; readonly role: LineRole | FillRole; readonly d: string; readonly width?: number }
 export interface RectMark { readonly kind: 'rect'; readonly role: FillRole | CellRole; readonly x: number; readonly y: number; readonly width: number; readonly height: number }

@@ -65,7 +65,7 @@ export function smokeScene(smoke: SmokeCase, thresholds: SmokeThresholds, width:
     width,
     height: plot.height,
     title: finding(smoke, thresholds),
-    marks: [...frame(plot), ...curves(plot, points), ...limits(plot, thresholds), ...times(plot, smoke), ...labels(plot, points)],
+    marks: [...frame(plot), ...curves(plot, points), ...limits(plot, thresholds, points), ...times(plot, smoke), ...labels(plot, points)],
   };
 }
 
@@ -89,10 +89,13 @@ interface Plot {
   readonly minutes: number;
 }
 
+/** Room for the words of the thresholds at the right of the wide drawing. */
+const LABELS = 170;
+
 function plotOf(smoke: SmokeCase, thresholds: SmokeThresholds, width: ChartWidth): Plot {
   const wide = width === WIDE;
   const height = wide ? 340 : 320;
-  const edges = { left: 40, right: width - (wide ? 152 : 6), top: 44, bottom: height - 42 };
+  const edges = { left: 40, right: width - (wide ? LABELS : 6), top: 44, bottom: height - 42 };
   const span = smokeSpan(smoke);
   const most = Math.max(smoke.levels.high.HF.peakPpm, thresholds.dangerous) * 1.08;
   const y = scaleLinear().domain([0, most]).nice(5).range([edges.bottom, edges.top]);
@@ -123,19 +126,24 @@ function curves(plot: Plot, points: readonly SmokePoint[]): readonly Mark[] {
   return [path('grain', band ?? ''), path('curve', middle ?? '')];
 }
 
-/** A threshold that the scale does not reach is not drawn; one that is too close to another gives way. */
-function limits(plot: Plot, thresholds: SmokeThresholds): readonly Mark[] {
+/** A threshold that the scale does not reach is not drawn. */
+function limits(plot: Plot, thresholds: SmokeThresholds, points: readonly SmokePoint[]): readonly Mark[] {
   const rows = [
     { at: thresholds.irritation, role: 'lesser' as const, words: [`${ppm(thresholds.irritation)}: irritation begins;`, 'asthma may start here'], narrow: `${ppm(thresholds.irritation)}: irritation; asthma may start` },
-    { at: thresholds.dangerous, role: 'limit' as const, words: [`${ppm(thresholds.dangerous)}: immediately`, 'dangerous (published)'], narrow: `${ppm(thresholds.dangerous)}: immediately dangerous (published)` },
-    { at: thresholds.lifeAtRisk, role: 'limit' as const, words: [`${ppm(thresholds.lifeAtRisk)} for half an hour:`, 'life at risk (published)'], narrow: `${ppm(thresholds.lifeAtRisk)}, half an hour: life at risk (published)` },
+    { at: thresholds.dangerous, role: 'limit' as const, words: [`${ppm(thresholds.dangerous)}: immediately`, 'dangerous (published)'], narrow: `${ppm(thresholds.dangerous)}: immediately dangerous` },
+    { at: thresholds.lifeAtRisk, role: 'limit' as const, words: [`${ppm(thresholds.lifeAtRisk)}, half an hour:`, 'life at risk (published)'], narrow: `${ppm(thresholds.lifeAtRisk)}, half an hour: life at risk` },
   ].filter((row) => plot.y(row.at) >= plot.top);
-  return rows.flatMap((row) => [line(row.role, plot.left, plot.y(row.at), plot.right, plot.y(row.at)), ...limitWords(plot, row, plot.y(row.at))]);
+  return rows.flatMap((row) => [line(row.role, plot.left, plot.y(row.at), plot.right, plot.y(row.at)), ...limitWords(plot, row, points)]);
 }
 
-function limitWords(plot: Plot, row: { readonly words: readonly string[]; readonly narrow: string; readonly role: 'limit' | 'lesser' }, y: number): readonly Mark[] {
+interface Limit { readonly at: number; readonly role: 'limit' | 'lesser'; readonly words: readonly string[]; readonly narrow: string }
+
+/** Beside the drawing where there is room, else on the line, under it when the middle estimate runs just above. */
+function limitWords(plot: Plot, row: Limit, points: readonly SmokePoint[]): readonly Mark[] {
   const strong = row.role === 'limit';
-  if (plot.width !== WIDE) return [text(plot.right, y - 6, row.narrow, 'ink', { anchor: 'end', halo: true, strong })];
+  const y = plot.y(row.at);
+  const crowded = points.some((point) => plot.x(point.seconds) > (plot.left + plot.right) / 2 && y - plot.y(point.mid) > -4 && y - plot.y(point.mid) < 42);
+  if (plot.width !== WIDE) return [text(plot.right, crowded && row.role === 'limit' ? y + 16 : y - 6, row.narrow, 'ink', { anchor: 'end', halo: true, strong })];
   return textLines(plot.right + 8, row.role === 'lesser' ? y - 11 : y - 2, row.words, 'ink', { strong });
 }
 
@@ -161,6 +169,6 @@ function labels(plot: Plot, points: readonly SmokePoint[]): readonly Mark[] {
   const x = plot.x(at.seconds);
   const middle = text(x, plot.y(at.mid) - 7, 'middle estimate', 'ink', { anchor: 'middle', halo: true, strong: true });
   const gap = plot.y(at.mid) - plot.y(at.high);
-  if (plot.width !== WIDE || gap < 44) return [middle];
-  return [middle, text(x, plot.y(at.high) + 20, 'if the packs give off most', 'ink', { anchor: 'middle', halo: true })];
+  if (plot.width !== WIDE || gap < 56) return [middle];
+  return [middle, text(x, plot.y(at.high) + 32, 'if the packs give off most', 'ink', { anchor: 'middle', halo: true })];
 }

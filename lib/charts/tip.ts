@@ -3,7 +3,7 @@ import type { LineMark } from './scene';
 const LENGTH = 9;
 const HALF = 4.5;
 
-/** The arrow head at the end of a line, as a closed path; both renderers draw it filled. */
+/** The arrow head at the end of a line, as a closed path to be filled. Empty for a line without length. */
 export function tipPath({ x1, y1, x2, y2 }: Pick<LineMark, 'x1' | 'y1' | 'x2' | 'y2'>): string {
   const length = Math.hypot(x2 - x1, y2 - y1);
   if (length === 0) return '';

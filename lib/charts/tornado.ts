@@ -20,11 +20,11 @@ const BAR = 18;
 export function tornadoScene(doubts: readonly DoubtResult[], totalHarm: number, width: ChartWidth): Scene {
   const shown = totalHarm > 0 ? doubts.slice(0, TORNADO_BARS) : [];
   const bars = shown.map((doubt) => ({ doubt, low: Math.max(LEAST, doubt.harmLow / totalHarm), high: Math.max(LEAST, doubt.harmHigh / totalHarm) }));
-  const from = width === WIDE ? 330 : 6;
-  const x = scaleLog().domain([Math.min(0.5, ...bars.map((bar) => bar.low)), Math.max(2, ...bars.map((bar) => bar.high))]).range([from, width - 24]);
+  const from = width === WIDE ? 330 : 20;
+  const x = scaleLog().domain([Math.min(0.5, ...bars.map((bar) => bar.low)), Math.max(2, ...bars.map((bar) => bar.high))]).range([from, width - 30]);
   const rows = rowsOf(bars, width);
   const height = rows.reduce((sum, row) => sum + row.height, HEAD) + 4;
-  return { width, height, title: finding(bars), marks: [...axis(x, height), ...rows.flatMap((row) => rowMarks(row, x, width)), line('curve', x(1), HEAD - 8, x(1), height)] };
+  return { width, height, title: finding(bars), marks: [...axis(x), ...rows.flatMap((row) => rowMarks(row, x, width))] };
 }
 
 interface Bar { readonly doubt: DoubtResult; readonly low: number; readonly high: number }
@@ -48,25 +48,32 @@ function rowsOf(bars: readonly Bar[], width: ChartWidth): readonly Row[] {
   });
 }
 
-function rowMarks({ bar, y, height, lines }: Row, x: (value: number) => number, width: ChartWidth): readonly Mark[] {
+function rowMarks({ bar, y, height, lines }: Row, x: Scale, width: ChartWidth): readonly Mark[] {
   const wide = width === WIDE;
   const first = y + 14;
   const top = wide ? y + (height - 8 - BAR) / 2 : y + (lines.length + 1) * LINE_HEIGHT + 4;
   const from = x(bar.low);
   return [
+    ...stepsOf(x).filter(([value]) => value !== 1).map(([value]) => line('grid', x(value), wide ? y : top - 3, x(value), wide ? y + height : top + BAR + 3)),
     ...(wide ? [line('grid', 0, y + height - 3, width, y + height - 3)] : []),
     ...textLines(0, first, lines, 'ink', { strong: bar.doubt.canBeChecked }),
     text(0, first + lines.length * LINE_HEIGHT, wrap(bar.doubt.between, wide ? 304 : width - 6, 1)[0] ?? '', 'ink-2'),
     rect('grain-edge', from, top, Math.max(2, x(bar.high) - from), BAR),
+    // on a phone the words stand over the bars, so the lines of the scale stay beside the bars
+    line('curve', x(1), wide ? y : top - 3, x(1), wide ? y + height : top + BAR + 3),
   ];
 }
 
-function axis(x: ((value: number) => number) & { domain: () => number[] }, height: number): readonly Mark[] {
+type Scale = ((value: number) => number) & { domain: () => number[] };
+
+/** Steps of the scale that lie on it and do not crowd one another. */
+function stepsOf(x: Scale): readonly (readonly [number, string])[] {
   const [low = 0.5, high = 2] = x.domain();
   const steps: readonly (readonly [number, string])[] = [[0.01, '1/100'], [0.1, '1/10'], [0.5, 'half'], [1, 'today'], [2, 'twice'], [10, '10 times'], [100, '100 times']];
-  const inside = steps.filter(([value]) => value >= low * 0.999 && value <= high * 1.001);
-  const wide = high / low;
-  // half and twice crowd today on a long scale
-  const shown = inside.filter(([value]) => wide < 60 || (value !== 0.5 && value !== 2));
-  return shown.flatMap(([value, word]) => [line(value === 1 ? 'axis' : 'grid', x(value), HEAD - 8, x(value), height), text(x(value), 18, word, value === 1 ? 'ink' : 'ink-2', { anchor: 'middle', strong: value === 1 })]);
+  const isLong = high / low > 60;
+  return steps.filter(([value]) => value >= low * 0.999 && value <= high * 1.001 && !(isLong && (value === 0.5 || value === 2)));
+}
+
+function axis(x: Scale): readonly Mark[] {
+  return stepsOf(x).map(([value, word]) => text(x(value), 18, word, value === 1 ? 'ink' : 'ink-2', { anchor: 'middle', strong: value === 1 }));
 }

@@ -9,7 +9,7 @@ import { controlSchema, harmWeightsSchema, matrixSchema, scenarioSchema, severit
 const titled = z.strictObject({ id: text, title: text });
 
 /** The shape of one edition. References between its parts and ranges of the trade are `checks.ts`. */
-export const ContentSchema = z.strictObject({
+const ContentSchema = z.strictObject({
   format: z.literal('sandbucket-content.v1'),
   version: z.string().regex(/^\d+\.\d+\.\d+$/),
   note: text,

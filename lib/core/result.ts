@@ -66,7 +66,7 @@ export interface RiskResult {
   /** id of the branch that decides the grade */
   readonly decidedBy: string;
   readonly topFrequencyMean: number;
-  /** 1 / topFrequencyMean, null when the frequency is zero */
+  /** 1 / topFrequencyMean; null when the frequency is zero or too small to have an inverse */
   readonly onceInSeasons: number | null;
   readonly frequency: Sampled;
   readonly harmMean: number;

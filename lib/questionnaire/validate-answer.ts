@@ -12,7 +12,7 @@ export interface AnswerFault {
 export type AnswerCheck = { readonly ok: true; readonly answer: Answer } | { readonly ok: false; readonly faults: readonly AnswerFault[] };
 
 export const NOT_SURE = 'not sure';
-const CONTROL_CHARACTER = /[\u0000-\u001f\u007f-\u009f]/;
+const CONTROL_CHARACTER = /\p{Cc}/u;
 
 /**
  * Whether a value from outside is an answer that this question can take.

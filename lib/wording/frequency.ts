@@ -3,6 +3,9 @@ import { rounded, roundedValue } from './numbers';
 
 const NEVER = 'does not arise here';
 const TEAMS = 100;
+/** Events a season below which a number of seasons says nothing any more. */
+const RAREST = 1e-6;
+const MILLION = 'a million';
 
 /**
  * How often, as people say it: "about once in 170 seasons", "about twice a season".
@@ -10,7 +13,8 @@ const TEAMS = 100;
  */
 export function onceInWords(frequency: number): string {
   if (frequency === 0) return NEVER;
-  return isOften(frequency) ? `about ${timesWords(frequency)} a season` : `about once in ${rounded(1 / frequency)} seasons`;
+  if (isOften(frequency)) return `about ${timesWords(frequency)} a season`;
+  return frequency < RAREST ? `seldomer than once in ${MILLION} seasons` : `about once in ${seasons(frequency)} seasons`;
 }
 
 /**
@@ -21,16 +25,15 @@ export function onceInWords(frequency: number): string {
 export function inHundredTeams(frequency: number): string {
   if (frequency === 0) return NEVER;
   const all = TEAMS * frequency;
-  const start = `in ${TEAMS} teams like yours, about`;
-  if (isOften(all)) return `${start} ${rounded(all)} a season`;
-  const seasons = 1 / all;
-  return `${start} 1 every ${seasons < 9.5 ? seasons.toFixed(0) : rounded(seasons)} seasons`;
+  const start = `in ${TEAMS} teams like yours,`;
+  if (isOften(all)) return `${start} about ${rounded(all)} a season`;
+  if (all < RAREST) return `${start} fewer than 1 in ${MILLION} seasons`;
+  return `${start} about 1 every ${all > 1 / 9.5 ? (1 / all).toFixed(0) : seasons(all)} seasons`;
 }
 
 /** "between 20 and 1,500"; one number when both round to the same. */
 export function rangeWords(low: number, high: number): string {
-  const [from, to] = [rounded(low), rounded(high)];
-  return from === to ? `close to ${from}` : `between ${from} and ${to}`;
+  return between(rounded(low), rounded(high));
 }
 
 /**
@@ -41,9 +44,9 @@ export function rangeWords(low: number, high: number): string {
 export function onceRangeWords({ p05, p95 }: Pick<Sampled, 'p05' | 'p95'>): string {
   if (p95 === 0) return NEVER;
   if (isOften(p05)) return `${rangeWords(p05, p95)} times a season`;
-  if (p05 === 0) return `at most ${isOften(p95) ? `${timesWords(p95)} a season` : `once in ${rounded(1 / p95)} seasons`}`;
-  if (isOften(p95)) return `between ${timesWords(p95)} a season and once in ${rounded(1 / p05)}`;
-  return rangeWords(1 / p95, 1 / p05);
+  if (p05 === 0) return `at most ${isOften(p95) ? `${timesWords(p95)} a season` : `once in ${seasons(p95)} seasons`}`;
+  if (isOften(p95)) return `between ${timesWords(p95)} a season and once in ${seasons(p05)}`;
+  return between(seasons(p95), seasons(p05));
 }
 
 /**
@@ -54,9 +57,18 @@ export function frequencyWords(mean: number, range: Pick<Sampled, 'p05' | 'p95'>
   return mean === 0 ? NEVER : `${onceInWords(mean)} (${onceRangeWords(range)})`;
 }
 
+function between(from: string, to: string): string {
+  return from === to ? `close to ${from}` : `between ${from} and ${to}`;
+}
+
+/** Seasons between two events; beyond a million only that it is beyond. */
+function seasons(frequency: number): string {
+  return frequency < RAREST ? `over ${MILLION}` : rounded(1 / frequency);
+}
+
 /** Whether a frequency is said in events a season; 0.99 still rounds to once a season. */
 function isOften(frequency: number): boolean {
-  return frequency >= 1 || (frequency > 0 && roundedValue(1 / frequency) <= 1);
+  return frequency >= 1 || (frequency > RAREST && roundedValue(1 / frequency) <= 1);
 }
 
 function timesWords(frequency: number): string {

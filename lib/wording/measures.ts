@@ -1,7 +1,19 @@
 import { rounded, whole } from './numbers';
 
-/** A length: "0.25 m", "12 m". Two figures. */
-export function metres(length: number): string { return `${rounded(length)} m`; }
+/** A millimetre, m: finer than any of these models knows. */
+const NOTHING = 0.001;
+
+/** A length, in centimetres below one metre: "25 cm", "1.2 m". Two figures. */
+export function metres(length: number): string {
+  if (length > 0 && length < NOTHING) return 'less than 1 mm';
+  return length < 1 ? `${rounded(length * 100)} cm` : `${rounded(length)} m`;
+}
+
+/** From one length to another, in one unit: "26 to 60 cm", "0.4 to 1.2 m". */
+export function metresRange(low: number, high: number): string {
+  if (low < NOTHING) return `up to ${metres(high)}`;
+  return high < 1 ? `${rounded(low * 100)} to ${metres(high)}` : `${rounded(low)} to ${metres(high)}`;
+}
 
 /** A concentration: "34 ppm". */
 export function ppm(concentration: number): string { return `${rounded(concentration)} ppm`; }

@@ -7,13 +7,16 @@ const formats = {
   exact: new Intl.NumberFormat('en-GB', { maximumFractionDigits: 20 }),
 };
 
+/** Smaller than this no table needs; with so many zeros nobody reads it right. */
+const LEAST_SHOWN = 1e-4;
+
 /**
  * A number to two significant figures, with thousands separators: 1,234 becomes "1,200", 0.0234 "0.023".
  * For display only; everything is compared and computed unrounded.
  * @throws when the number is not finite: there is no honest way to write it
  */
 export function rounded(value: number): string {
-  return formats.rounded.format(finite(value));
+  return finite(value) !== 0 && Math.abs(value) < LEAST_SHOWN ? 'close to 0' : formats.rounded.format(value);
 }
 
 /** A number to the next whole one, with thousands separators. */

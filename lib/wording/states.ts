@@ -10,8 +10,3 @@ const WORDS: Readonly<Record<ControlState, string>> = {
 
 /** The state of a control, as it stands inside a sentence. */
 export function stateWord(state: ControlState): string { return WORDS[state]; }
-
-/** What an absent control would do is said as such, so that its bar is never read as protection that is there. */
-export function stateInKey(state: ControlState): string {
-  return state === 'absent' ? 'absent, would take away' : WORDS[state];
-}

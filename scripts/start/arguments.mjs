@@ -1,6 +1,6 @@
-export const DEFAULT_PORT = 3000;
+const DEFAULT_PORT = 3000;
 /** Only this machine can reach the program unless `--host` says otherwise. */
-export const DEFAULT_HOST = '127.0.0.1';
+const DEFAULT_HOST = '127.0.0.1';
 
 export const HELP = `Usage: npm start [-- --port N] [-- --host ADDRESS]
 

@@ -8,7 +8,7 @@ import path from 'node:path';
  * Returns what an installation is for: these packages, and this kind of Node, as native modules fit only one.
  * @param {string} root project folder
  */
-export function installFingerprint(root) {
+function installFingerprint(root) {
   const lock = readFileSync(path.join(root, 'package-lock.json'));
   return createHash('sha256').update(lock).update(`${process.platform} ${process.arch} ${process.versions.modules}`).digest('hex');
 }

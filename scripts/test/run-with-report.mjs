@@ -24,12 +24,15 @@ import { oneFailed } from './tally.mjs';
 export async function runWithReport({ root, log }, { name, args, env, outcome }) {
   const folder = mkdtempSync(path.join(os.tmpdir(), 'sandbucket-report-'));
   const file = path.join(folder, 'report.json');
+  const remove = () => rmSync(folder, { recursive: true, force: true });
+  // Also when everything is stopped and this function never goes on.
+  process.once('exit', remove);
   try {
     const run = await runChild(process.execPath, args(file), { cwd: root, env: env(file), log });
     if (!existsSync(file)) return oneFailed([`${name} ended without a report.`, ...lastLines(run.output)]);
     return agreeing(outcome(readFileSync(file, 'utf8')), run);
   } finally {
-    rmSync(folder, { recursive: true, force: true });
+    remove();
   }
 }
 

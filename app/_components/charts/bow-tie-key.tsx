@@ -1,5 +1,5 @@
 import type { BowTie, BowTieBar } from '@/lib/charts/bow-tie-model';
-import { stateInKey } from '@/lib/wording/states';
+import { stateWord } from '@/lib/wording/states';
 
 /** Names of the bars, by their sign, what stops it first. */
 export function BowTieKey({ tie }: { readonly tie: BowTie }) {
@@ -23,7 +23,7 @@ function KeyPart({ title, bars }: { readonly title: string; readonly bars: reado
           <li key={bar.sign} className={bar.first ? 'first' : undefined}>
             <span className="sign" aria-hidden="true">{bar.sign}</span>
             <i className={`sw ${swatch(bar)}`} aria-hidden="true" />
-            <span>{bar.title}, <span className="state">{stateInKey(bar.state)}{bar.first ? ': do this first' : ''}</span></span>
+            <span>{bar.title}, <span className="state">{stateWord(bar.state)}{bar.first ? ', do this first' : ''}</span></span>
           </li>
         ))}
       </ul>

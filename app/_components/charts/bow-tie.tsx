@@ -44,7 +44,7 @@ function Knot({ tie }: { readonly tie: Tie }) {
       {tie.branches.map(({ branch, bars }) => (
         <div className="line" key={branch.id}>
           <h4>{branch.title}</h4>
-          <p className="small"><GradeMark grade={branch.grade} severity={branch.severity} />{` ${severityWord(branch.severity).toLowerCase()}`}</p>
+          <p className="small row"><GradeMark grade={branch.grade} /><span className="muted">{severityWord(branch.severity).toLowerCase()}</span></p>
           {bars.length === 0 ? <p className="small muted">nothing limits it</p> : <SceneSvg scene={threadScene({ bars }, spoken(bars))} />}
         </div>
       ))}

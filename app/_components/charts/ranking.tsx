@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { GradeMark } from '@/app/_components/ui/grade-mark';
 import type { Grade, RiskResult } from '@/lib/core/result';
-import { frequencyWords } from '@/lib/wording/frequency';
+import { onceInWords, onceRangeWords } from '@/lib/wording/frequency';
 import { FrequencyRuler, FrequencyScale } from './frequency-ruler';
 
 interface RankingProps {
@@ -37,13 +37,11 @@ function RankRow({ risk, gradeWords, href, note }: RankRowProps) {
   return (
     <li>
       <span className="no" aria-hidden="true">{risk.rank}</span>
-      <div className="what">
-        <h3><a href={href}>{risk.title}</a></h3>
-        {note === null ? null : <p className="small muted">{note}</p>}
-      </div>
+      <h3><a href={href}>{risk.title}</a></h3>
       <span className="gr"><GradeMark grade={risk.grade} word={risk.grade === 'not applicable' ? undefined : gradeWords[risk.grade]} severity={risk.severity} /></span>
       <div className="rl">{applies ? <FrequencyRuler mean={risk.topFrequencyMean} range={risk.frequency} /> : null}</div>
-      <p className="fr">{frequencyWords(risk.topFrequencyMean, risk.frequency)}</p>
+      <p className="fr">{onceInWords(risk.topFrequencyMean)}{applies ? <><br /><span className="small">{onceRangeWords(risk.frequency)}</span></> : null}</p>
+      {note === null ? null : <div className="under small muted">{note}</div>}
     </li>
   );
 }

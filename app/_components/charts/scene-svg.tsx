@@ -1,5 +1,4 @@
 import type { CellRole, FillRole, LineMark, LineRole, Mark, PathMark, RectMark, Scene } from '@/lib/charts/scene';
-import { tipPath } from '@/lib/charts/tip';
 
 interface SceneSvgProps {
   readonly scene: Scene;
@@ -32,8 +31,7 @@ function MarkShape({ mark }: { readonly mark: Mark }) {
 }
 
 function LineShape({ mark }: { readonly mark: LineMark }) {
-  const drawn = <line className={`l-${mark.role}`} x1={mark.x1} y1={mark.y1} x2={mark.x2} y2={mark.y2} style={strokeStyle(mark.width)} />;
-  return mark.tip === true ? <>{drawn}<path className="r-ink" d={tipPath(mark)} /></> : drawn;
+  return <line className={`l-${mark.role}`} x1={mark.x1} y1={mark.y1} x2={mark.x2} y2={mark.y2} style={strokeStyle(mark.width)} />;
 }
 
 function PathShape({ mark }: { readonly mark: PathMark }) {
@@ -55,7 +53,7 @@ function strokeStyle(width: number | undefined): { readonly strokeWidth: number 
   return width === undefined ? undefined : { strokeWidth: width };
 }
 
-const LINE_ROLES: ReadonlySet<string> = new Set<LineRole>(['axis', 'tick', 'grid', 'curve', 'thread', 'limit', 'lesser', 'ember', 'path', 'path-gap']);
+const LINE_ROLES: ReadonlySet<string> = new Set<LineRole>(['axis', 'tick', 'grid', 'curve', 'thread', 'limit', 'lesser', 'ember', 'path', 'path-gap', 'hatch', 'hatch-todo']);
 
 /** "ember" is a line and a fill; a path with it is a stroke, as all hatching is. */
 function isLine(role: LineRole | FillRole): role is LineRole { return LINE_ROLES.has(role); }

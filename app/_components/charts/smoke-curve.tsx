@@ -19,7 +19,7 @@ export function SmokeCurve({ smoke, thresholds }: SmokeCurveProps) {
       narrow={smokeScene(smoke, thresholds, NARROW)}
       caption={
         <>
-          Nobody has time to wait. The drawing assumes smoke that is evenly mixed; near the pack it is far worse, and within seconds.
+          Nobody has time to wait. Dashed lines are published values. The drawing assumes smoke that is evenly mixed; near the pack it is far worse, and within seconds.
           Carbon monoxide, lack of oxygen and other gases are not drawn. The line at {durationWords(smoke.evacuationSeconds)} is when the last person is out, as you answered; it permits nothing.
         </>
       }

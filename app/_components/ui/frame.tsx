@@ -10,16 +10,18 @@ interface FrameProps {
   readonly margin?: ReactNode;
   /** what the margin is about, for those who hear it */
   readonly marginLabel?: string;
+  /** the sheet takes the room of the margin too; for tables and comparisons, never for running text */
+  readonly wide?: boolean;
   readonly children: ReactNode;
 }
 
 /** A sheet of paper lying on sand: places to the left, notes to the right, the caution at the foot. */
-export function Frame({ here, margin, marginLabel = 'Notes', children }: FrameProps) {
+export function Frame({ here, margin, marginLabel = 'Notes', wide = false, children }: FrameProps) {
   return (
     <div className="frame">
       <div className="top"><Brand /></div>
       <div className="side"><div className="side-in"><Places here={here} /></div></div>
-      <div className={margin === undefined ? 'work wide' : 'work'}>
+      <div className={wide ? 'work wide' : 'work'}>
         <main className="sheet" id="main" tabIndex={-1}>{children}</main>
         {margin === undefined ? null : <aside className="margin" aria-label={marginLabel}>{margin}</aside>}
         <QuietLine />

@@ -16,12 +16,12 @@ export function GradeMark({ grade, word, severity, size = 'text' }: GradeMarkPro
   const kind = grade === 'not applicable' ? 'none' : grade;
   const warning = severity === undefined ? null : gradeWarning(grade, severity);
   return (
-    <span className={`grade g-${kind}${size === 'big' ? ' big' : ''}`}>
+    <span className={`grade g-${kind}${size === 'big' ? ' big' : ''}${warning === null ? '' : ' warned'}`}>
       <svg aria-hidden="true" focusable="false">
         <use href={`#g-${kind}`} />
       </svg>
-      {gradeWord(grade, word)}
-      {warning === null ? null : <span className="kill">{`, ${warning}`}</span>}
+      {gradeWord(grade, word)}{warning === null ? '' : ', '}
+      {warning === null ? null : <span className="kill">{warning}</span>}
     </span>
   );
 }

@@ -27,7 +27,7 @@ export function Progress({ sections, here, aside }: ProgressProps) {
       <div className="bar" aria-hidden="true">
         {sections.map((section) => <i key={section.id} className={section.id === here ? 'here' : undefined} style={segment(section)} title={section.title} />)}
       </div>
-      <p><span>{current === undefined ? '' : `${current.title}: `}{answered} of {questions} answered</span>{aside === undefined ? null : <span>{aside}</span>}</p>
+      <p><span>{current === undefined ? '' : `${current.title}: ${current.answered} of ${current.questions}. All: `}{answered} of {questions} answered</span>{aside === undefined ? null : <span>{aside}</span>}</p>
     </div>
   );
 }

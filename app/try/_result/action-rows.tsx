@@ -1,6 +1,7 @@
 'use client';
 
 import { useId } from 'react';
+import { Check } from '@/app/_components/ui/check';
 import type { Content } from '@/lib/content/model';
 import type { ActionResult } from '@/lib/core/result';
 import { rangeWords } from '@/lib/wording/frequency';
@@ -12,7 +13,7 @@ import type { EditPlan } from '../_state/edit-plan';
 
 interface ActionRowsProps { readonly actions: readonly ActionResult[]; readonly plan: EditPlan }
 
-/** Actions with what each takes away, to be ticked as planned. */
+/** Actions with what each costs and takes away, to be ticked as planned. */
 export function ActionRows({ actions, plan }: ActionRowsProps) {
   return <ul className="rows act-rows">{actions.map((action) => <ActionRow key={action.control} action={action} plan={plan} />)}</ul>;
 }
@@ -21,19 +22,19 @@ interface ActionRowProps { readonly action: ActionResult; readonly plan: EditPla
 
 function ActionRow({ action, plan }: ActionRowProps) {
   const content = useContent();
-  const details = useId();
+  const gain = useId();
   return (
     <li>
-      <label className="check">
-        <input type="checkbox" checked={plan.has(action.control)} aria-describedby={details} onChange={(event) => plan.set(action.control, event.currentTarget.checked)} />
-        <b>{action.title}</b>
-      </label>
-      <div className="small muted" id={details}>
-        <p>{action.goodLooksLike}</p>
-        <p>
-          {stateWord(action.state)} now; {costWords(content, action)}; alone it takes away {percent(action.share)} of the harm ({rangeWords(action.interval.p05, action.interval.p95)} points a season)
-          {action.clearsStops.length === 0 ? '' : <b>; settles: {action.clearsStops.map((id) => stopTitle(content, id)).join(', ')}</b>}
+      <Check checked={plan.has(action.control)} describedBy={gain} onChange={(planned) => plan.set(action.control, planned)}><b>{action.title}</b></Check>
+      <div className="small muted">
+        <p id={gain}>
+          {costWords(content, action)}. By itself it takes away {percent(action.share)} of the harm ({rangeWords(action.interval.p05, action.interval.p95)} points a season).
+          {action.clearsStops.length === 0 ? null : <b> Settles: {action.clearsStops.map((id) => stopTitle(content, id)).join('; ')}.</b>}
         </p>
+        <details className="alt">
+          <summary>What good looks like</summary>
+          <p>{action.goodLooksLike} Now: {stateWord(action.state)}.</p>
+        </details>
       </div>
     </li>
   );
@@ -42,7 +43,10 @@ function ActionRow({ action, plan }: ActionRowProps) {
 function costWords(content: Content, action: ActionResult): string {
   const band = content.moneyBands.find((one) => one.band === action.moneyBand);
   const money = band === undefined || band.points === 0 ? 'no money' : band.title;
-  return `${hours(action.hours)}, ${money} (${rounded(action.effort)} points)`;
+  return `${hours(action.hours)}, ${money}: ${rounded(action.effort)} ${action.effort === 1 ? 'point' : 'points'}`;
 }
 
-const stopTitle = (content: Content, id: string): string => content.stops.find((stop) => stop.id === id)?.title.toLowerCase() ?? id;
+const stopTitle = (content: Content, id: string): string => {
+  const title = content.stops.find((stop) => stop.id === id)?.title ?? id;
+  return title.charAt(0).toLowerCase() + title.slice(1);
+};

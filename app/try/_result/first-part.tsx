@@ -6,10 +6,11 @@ import { Button } from '@/app/_components/ui/button';
 import { Disclosure } from '@/app/_components/ui/disclosure';
 import { Section } from '@/app/_components/ui/section';
 import { bestWithin } from '@/lib/charts/effort-curve';
-import type { ActionResult, BestSet, ScoreResult } from '@/lib/core/result';
+import type { BestSet, ScoreResult } from '@/lib/core/result';
 import { useContent } from '../_state/content-context';
 import type { EditPlan } from '../_state/edit-plan';
 import { ActionRows } from './action-rows';
+import { sortedActions } from './sorted-actions';
 
 interface FirstPartProps {
   readonly result: ScoreResult;
@@ -25,27 +26,25 @@ export function FirstPart({ result, sets, complete, plan }: FirstPartProps) {
   const [asked, setAsked] = useState(own);
   // The set at the document's own budget is the one the command prints, with the range of all draws.
   const known = sets.length === 0 ? [result.bestSet] : sets.map((set) => (set.budget === own ? result.bestSet : set));
-  const most = Math.max(...known.map((set) => set.budget));
-  const budget = Math.min(asked, most);
+  const budget = Math.min(asked, Math.max(...known.map((set) => set.budget)));
   const chosen = bestWithin(known, budget) ?? result.bestSet;
-  const actionOf = (id: string): ActionResult | undefined => result.actions.find((action) => action.control === id);
-  const settling = result.actions.filter((action) => action.clearsStops.length > 0);
-  const best = chosen.controls.flatMap((id) => actionOf(id) ?? []);
-  const others = result.actions.filter((action) => !best.includes(action));
+  const { settling, best, others } = sortedActions(result.actions, chosen);
   const titleOf = (id: string): string => content.controls.find((control) => control.id === id)?.title ?? id;
+  const above = settling.filter((action) => chosen.controls.includes(action.control)).map((action) => action.title);
   if (result.actions.length === 0) return <Section id="first" title="What to do first"><p>Nothing is left to put in place.</p></Section>;
   return (
     <Section id="first" title="What to do first" aside="best set for your effort, worked out exactly">
       {settling.length === 0 ? null : (<><h3>First what settles a stop</h3><ActionRows actions={settling} plan={plan} /></>)}
-      <h3 className="after">Then what takes most harm away for the effort</h3>
+      <h3>{settling.length === 0 ? 'What takes most harm away for the effort' : 'Then what takes most harm away for the effort'}</h3>
       <EffortCurve sets={known} budget={budget} onBudget={setAsked} titleOf={titleOf} />
-      {complete ? null : <p className="small muted" role="status">Larger amounts are still being searched.</p>}
+      {complete ? null : <p className="small muted" role="status">Other amounts are being searched.</p>}
+      {above.length === 0 ? null : <p className="after">From above: {above.join('; ')}.{best.length === 0 ? '' : ' And:'}</p>}
       <ActionRows actions={best} plan={plan} />
       <div className="actions">
-        <Button kind="main" onClick={() => plan.all(chosen.controls)} unavailable={best.every((action) => plan.has(action.control)) ? 'All of these are planned.' : undefined}>Plan {best.length === 1 ? 'this one' : `these ${best.length}`}</Button>
+        <Button kind="main" onClick={() => plan.all(chosen.controls)} unavailable={chosen.controls.every((control) => plan.has(control)) ? 'All of these are planned.' : undefined}>Plan {chosen.controls.length === 1 ? 'this one' : `these ${chosen.controls.length}`}</Button>
         {budget === own ? null : <Button onClick={() => plan.budget(budget)}>Keep {budget} points in the document</Button>}
       </div>
-      <p className="small muted after">What an action takes away counts only what it does by itself; moving the table or the store changes distances too, so the true gain can be larger. By this model, our judgement.</p>
+      <p className="small muted after">Only what the action does by itself is counted. Moving the table or the store changes distances too, so the true gain can be larger. By this model, our judgement.</p>
       {others.length === 0 ? null : <Disclosure summary={`The other ${others.length} one could do`}><ActionRows actions={others} plan={plan} /></Disclosure>}
     </Section>
   );

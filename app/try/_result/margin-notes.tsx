@@ -13,7 +13,7 @@ export function MarginNotes({ result }: { readonly result: ScoreResult }) {
       <MarginNote title="How sure we are"><p>{firstPlaces(result)}</p><p>Most rates and weights are our judgement. They rank; they do not permit.</p></MarginNote>
       <MarginNote title="A season here">
         <p>A battery fire {onceInWords(result.batteryFiresPerSeason)}; {inHundredTeams(result.batteryFiresPerSeason)}.</p>
-        <p>Harm {rounded(result.totalHarm)} points ({rounded(result.totalHarmDraws.p05)} to {rounded(result.totalHarmDraws.p95)}); {rounded(result.plannedHarm)} after what is planned; {rounded(result.inherentHarm)} with no control at all.</p>
+        <p>Harm {rounded(result.totalHarm)} points ({rounded(result.totalHarmDraws.p05)} to {rounded(result.totalHarmDraws.p95)}){result.plannedHarm < result.totalHarm ? `; ${rounded(result.plannedHarm)} after what is planned` : ''}; {rounded(result.inherentHarm)} with no control at all.</p>
       </MarginNote>
       <MarginNote title="Packs and circuit">
         <ul>

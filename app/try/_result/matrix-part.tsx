@@ -1,7 +1,7 @@
 import { RiskMatrix } from '@/app/_components/charts/risk-matrix';
 import { Section } from '@/app/_components/ui/section';
 import type { ScoreResult } from '@/lib/core/result';
-import { gradeRule } from '@/lib/wording/grades';
+import { gradeRule, gradeWord } from '@/lib/wording/grades';
 
 const GRADES = ['low', 'moderate', 'high', 'extreme'] as const;
 
@@ -10,7 +10,7 @@ export function MatrixPart({ result }: { readonly result: ScoreResult }) {
   return (
     <Section id="matrix" title="Before and after" aside={result.matrix.title}>
       <RiskMatrix result={result} />
-      <p className="small muted after">{GRADES.map((grade) => `${result.matrix.gradeWords[grade]}: ${gradeRule(grade)}`).join(' ')}</p>
+      <p className="small muted after">{GRADES.map((grade) => `${gradeWord(grade, result.matrix.gradeWords[grade])}: ${gradeRule(grade)}`).join(' ')}</p>
     </Section>
   );
 }

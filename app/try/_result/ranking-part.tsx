@@ -38,9 +38,11 @@ function RankNote({ risk, result, content }: RankNoteProps) {
   return (
     <>
       {couldKill(risk) ? <b>Worst outcome: could kill. </b> : null}
-      {inHundredTeams(risk.topFrequencyMean)}.
+      {capital(inHundredTeams(risk.topFrequencyMean))}.
       {reason === null ? null : ` ${reason}`}
       {moves ? <span className="planned"><Icon name="right" /><span>once the planned actions are done: <GradeMark grade={risk.plannedGrade} word={result.matrix.gradeWords[risk.plannedGrade]} /></span></span> : null}
     </>
   );
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

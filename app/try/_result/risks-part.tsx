@@ -11,7 +11,7 @@ import { RiskPage } from './risk-page';
 /** A part for each risk; it opens by its link and is drawn only then. */
 export function RisksPart({ result }: { readonly result: ScoreResult }) {
   return (
-    <Section id="risks" title="Each risk by itself" aside={`${result.risks.length} of ${result.risks.length}`}>
+    <Section id="risks" title="Each risk by itself">
       <div className="parts">{result.risks.map((risk) => <RiskPart key={risk.id} risk={risk} result={result} />)}</div>
     </Section>
   );

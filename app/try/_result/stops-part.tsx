@@ -1,6 +1,5 @@
 'use client';
 
-import { ButtonLink } from '@/app/_components/ui/button';
 import { StopList } from '@/app/_components/ui/notice';
 import { Section } from '@/app/_components/ui/section';
 import type { StopResult } from '@/lib/core/result';
@@ -26,7 +25,7 @@ function AnswerLink({ stop }: { readonly stop: string }) {
   const definition = content.stops.find((one) => one.id === stop);
   const question = definition === undefined ? undefined : questionsOfStop(content, definition)[0];
   if (question === undefined) return null;
-  return <ButtonLink href={`#${questionAnchor(question.id)}`} size="small">Go to the answer</ButtonLink>;
+  return <a href={`#${questionAnchor(question.id)}`} className="small">Go to the answer<span className="vh">: {question.text}</span></a>;
 }
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

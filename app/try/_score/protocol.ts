@@ -7,8 +7,12 @@ export type ScoreRequest =
   | { readonly kind: 'score'; readonly id: number; readonly text: string; readonly draws: number }
   | { readonly kind: 'cancel'; readonly id: number };
 
-/** From the worker, in this order: refused, or closed, scored, budgets. Any of them may be followed by failed. */
+/**
+ * From the worker: ready once, when it can hear; then for each request refused, or closed, scored, budgets.
+ * Any of them may be followed by failed.
+ */
 export type ScoreReply =
+  | { readonly kind: 'ready' }
   | { readonly kind: 'refused'; readonly id: number; readonly faults: readonly DocumentFault[] }
   | { readonly kind: 'closed'; readonly id: number; readonly quick: QuickScore; readonly milliseconds: number }
   | { readonly kind: 'scored'; readonly id: number; readonly result: ScoreResult; readonly milliseconds: number }

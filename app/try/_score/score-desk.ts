@@ -30,6 +30,9 @@ export type ScoreState =
  */
 export class ScoreDesk {
   private port: ScorePort | null = null;
+  private ready = false;
+  /** what waits for the worker to be ready: only the newest counts */
+  private waiting: ScoreRequest | null = null;
   private lastId = 0;
   private lastText = '';
   private state: ScoreState = { stage: 'nothing' };
@@ -48,32 +51,46 @@ export class ScoreDesk {
     this.lastId += 1;
     this.lastText = text;
     this.become({ stage: 'asked', before: resultIn(this.state) });
-    this.opened()?.send({ kind: 'score', id: this.lastId, text, draws });
+    this.openPortOnce();
+    this.send({ kind: 'score', id: this.lastId, text, draws });
   }
 
   /** Stops work that is under way; what was shown before goes too. */
   forget(): void {
     this.lastId += 1;
-    this.port?.send({ kind: 'cancel', id: this.lastId });
+    this.send({ kind: 'cancel', id: this.lastId });
     this.become({ stage: 'nothing' });
   }
 
   close(): void {
     this.port?.end();
     this.port = null;
+    this.ready = false;
+    this.waiting = null;
   }
 
-  private opened(): ScorePort | null {
-    if (this.port !== null) return this.port;
+  private openPortOnce(): void {
+    if (this.port !== null) return;
     try {
       this.port = this.openPort((reply) => this.receive(reply), (words) => this.become({ stage: 'failed', words }));
     } catch (error) {
       this.become({ stage: 'failed', words: error instanceof Error ? error.message : String(error) });
     }
-    return this.port;
+  }
+
+  private send(request: ScoreRequest): void {
+    if (this.ready) this.port?.send(request);
+    else this.waiting = request;
+  }
+
+  private becomeReady(): void {
+    this.ready = true;
+    if (this.waiting !== null) this.port?.send(this.waiting);
+    this.waiting = null;
   }
 
   private receive(reply: ScoreReply): void {
+    if (reply.kind === 'ready') { this.becomeReady(); return; }
     if (reply.id !== this.lastId) return;
     const text = this.lastText;
     if (reply.kind === 'failed') this.become({ stage: 'failed', words: reply.words });

@@ -6,6 +6,7 @@ function leastPfd(content: Content, control: Control): number {
   return control.tier === 'administer' || control.tier === 'protect' ? content.ranges.procedureMin : content.ranges.pfdMin;
 }
 
+/** Failure probabilities, error factors, groups and efforts outside what the edition allows itself. */
 export function controlFaults(content: Content): readonly ContentFault[] {
   const groups = idsOf(content.groups);
   const bands = new Set(content.moneyBands.map((band) => band.band));

@@ -1,6 +1,7 @@
 import type { Content, ProductMatrix } from '../model';
 import { type ContentFault, idFaults, kindFaults, must } from './fault';
 
+/** Physics and constants whose middle lies outside their own range. */
 export function physicsFaults(content: Content): readonly ContentFault[] {
   return [
     ...content.physics.flatMap(({ id, low, mid, high, kind }) => [
@@ -25,6 +26,7 @@ function aeglFaults({ aegl }: Content): readonly ContentFault[] {
   ]);
 }
 
+/** Rules of the pack check that a school could set looser than the trade. */
 export function packLimitFaults({ packLimits }: Content): readonly ContentFault[] {
   return [...idFaults('packLimits', packLimits.rules), ...packLimits.rules.flatMap((rule) => {
     const where = `pack rule ${rule.id}`;
@@ -38,6 +40,7 @@ export function packLimitFaults({ packLimits }: Content): readonly ContentFault[
   })];
 }
 
+/** Likelihood bands with a gap, and scores without exactly one grade. */
 export function matrixFaults(content: Content): readonly ContentFault[] {
   return content.matrices.flatMap((matrix) => [...bandFaults(matrix), ...scoreFaults(matrix), ...kindFaults(matrix.kind, `matrix ${matrix.id}`)]);
 }

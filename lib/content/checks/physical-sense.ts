@@ -15,6 +15,7 @@ const CANNOT_REDUCE: Readonly<Record<Consequence, readonly string[]>> = {
 /** After a hit by a rotor, first aid does decide how long the programme stands still. */
 const EXCEPTION = { scenario: 'rotor-strike', consequence: 'programme' };
 
+/** @returns a fault for each control that a branch credits with what it cannot do */
 export function physicalSenseFaults(scenario: string, branch: Branch, where: string): readonly ContentFault[] {
   if (scenario === EXCEPTION.scenario && branch.consequence === EXCEPTION.consequence) return [];
   return branch.mitigating.flatMap((use) =>

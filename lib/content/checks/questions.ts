@@ -3,6 +3,7 @@ import { controlsSetBy, inputsSetBy } from '../question-sets';
 import { conditionFaults } from './conditions';
 import { type ContentFault, idFaults, idsOf, kindFaults, must } from './fault';
 
+/** Questions in unknown sections, that wait for later answers, or whose options leave a control open. */
 export function questionFaults(content: Content): readonly ContentFault[] {
   const sections = idsOf(content.sections);
   const asked = new Set<string>();

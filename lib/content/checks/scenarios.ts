@@ -5,6 +5,7 @@ import { physicalSenseFaults } from './physical-sense';
 /** A fall over a cable has two causes to prevent and one harm to soften; every other scenario has more. */
 const SMALL_SCENARIO = 'trip-and-cable';
 
+/** Bow ties that are too thin, lead to unknown controls, or count one control on both sides of a path. */
 export function scenarioFaults(content: Content): readonly ContentFault[] {
   const exposures = idsOf(content.exposures);
   return content.scenarios.flatMap((scenario) => {

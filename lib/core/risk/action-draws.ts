@@ -60,7 +60,7 @@ function flatRows(setup: RiskSetup, studied: readonly CandidateChanges[]): FlatR
     leaveReach: Float64Array.from(all, (change) => change.leaves?.reach ?? 0),
     before: Int32Array.from(all, (change) => (stays(change) ? -1 : keys.indexOf(change.severityBefore.key))),
     after: Int32Array.from(all, (change) => (stays(change) ? -1 : keys.indexOf(change.severityAfter.key))),
-    thresholds: [...severities.values()].map((severity) => Float64Array.from(setup.severities.of(severity).thresholds)),
+    thresholds: [...severities.values()].map((severity) => setup.severities.thresholdsOf(severity)),
     weights: new Float64Array(keys.length),
   };
 }

@@ -1,7 +1,6 @@
 import type { ControlState } from '@/lib/content/model';
 import { stateOf, type Venue, withStates } from '@/lib/core/answers/venue';
 import { countedUses } from './counted-uses';
-import { meanFailure } from './mean-failure';
 import { failuresOf, type RiskSetup } from './risk-setup';
 import { type SeverityCase, severityCase } from './severity';
 
@@ -46,9 +45,7 @@ export function pathChanges(setup: RiskSetup, candidate: Candidate): readonly Pa
   const after = inPlace(venue, [candidate.control]);
   const failureBefore = failuresOf(compiled, venue);
   const failureAfter = Float64Array.from(failureBefore);
-  const control = compiled.controls[candidate.index];
-  if (control === undefined) throw new Error(`no control ${candidate.control}`);
-  failureAfter[candidate.index] = meanFailure(control, 'in place');
+  failureAfter[candidate.index] = compiled.failures.of(candidate.index, 'in place');
   let path = -1;
   return compiled.scenarios.flatMap(({ branches }) => branches.flatMap(({ branch, path: uses }): readonly PathChange[] => {
     path += 1;
@@ -59,11 +56,11 @@ export function pathChanges(setup: RiskSetup, candidate: Candidate): readonly Pa
     const used = now.find((position) => uses[position]?.control === candidate.index);
     const left = used === undefined ? undefined : before.find((position) => !now.includes(position)) ?? (before.includes(used) ? used : undefined);
     if (used === undefined && severityBefore.key === severityAfter.key) return [];
-    return [{ path, joins: useAt(uses, used), leaves: useAt(uses, left), severityBefore, severityAfter }];
+    return [{ path, joins: appliedAt(uses, used), leaves: appliedAt(uses, left), severityBefore, severityAfter }];
   }));
 }
 
-function useAt(uses: readonly { readonly control: number; readonly reach: number }[], position: number | undefined): PathChange['joins'] {
+function appliedAt(uses: readonly { readonly control: number; readonly reach: number }[], position: number | undefined): PathChange['joins'] {
   const use = position === undefined ? undefined : uses[position];
   return use === undefined ? null : { control: use.control, reach: use.reach };
 }

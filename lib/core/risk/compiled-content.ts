@@ -1,4 +1,5 @@
 import type { Branch, Content, Control, ControlUse, Scenario } from '@/lib/content/model';
+import { FailureTable } from './failure-table';
 
 /** A use of a control by index, so that hot loops need no look-up by name. */
 export interface CompiledUse {
@@ -24,6 +25,7 @@ export interface CompiledContent {
   /** for each control, which standard normal it takes: one for a group, one for each control that stands alone (A7, A14) */
   readonly slotOf: readonly number[];
   readonly slots: number;
+  readonly failures: FailureTable;
 }
 
 /** @throws when a use names a control or a control names a group that is not there: a fault of the content */
@@ -40,7 +42,7 @@ export function compileContent(content: Content): CompiledContent {
     const preventive = scenario.preventive.map(compileUse);
     return { scenario, preventive, branches: scenario.branches.map((branch) => ({ branch, path: [...preventive, ...branch.mitigating.map(compileUse)] })) };
   });
-  return { controls: content.controls, indexOf, scenarios, ...slotsOf(content) };
+  return { controls: content.controls, indexOf, scenarios, ...slotsOf(content), failures: new FailureTable(content.controls) };
 }
 
 function groupIndex(groupOf: ReadonlyMap<string, number>, group: string): number {

@@ -136,7 +136,7 @@ class SeverityCases {
 
   indexOf(rule: SeverityRule): number {
     const severity = severityCase(this.venue, this.setup.physics, rule);
-    const known = this.known.get(severity.key) ?? { index: this.known.size, thresholds: Float64Array.from(this.setup.severities.of(severity).thresholds) };
+    const known = this.known.get(severity.key) ?? { index: this.known.size, thresholds: this.setup.severities.thresholdsOf(severity) };
     this.known.set(severity.key, known);
     return known.index;
   }

@@ -6,9 +6,21 @@ import { gammaQuantile, gammaShapeOf } from '@/lib/core/statistics/gamma';
 /** Rate of a scenario per unit of exposure with every control absent: gamma with this shape and rate. */
 export interface RateDistribution { readonly shape: number; readonly rate: number; readonly learning: RateLearning | null }
 
+/** Shape of the gamma for an error factor; most scenarios share one, and finding it is slow. */
+export type ShapeOf = (errorFactor: number) => number;
+
+export function rememberedShapes(): ShapeOf {
+  const known = new Map<number, number>();
+  return (errorFactor) => {
+    const shape = known.get(errorFactor) ?? gammaShapeOf(errorFactor);
+    known.set(errorFactor, shape);
+    return shape;
+  };
+}
+
 /** The rate before any record: mean and P95/P50 of the content (amendment A8). */
-export function priorRate(scenario: Scenario): RateDistribution {
-  const shape = gammaShapeOf(scenario.rate.errorFactor);
+function priorRate(scenario: Scenario, shapeOf: ShapeOf): RateDistribution {
+  const shape = shapeOf(scenario.rate.errorFactor);
   return { shape, rate: shape / scenario.rate.mean, learning: null };
 }
 
@@ -17,8 +29,8 @@ export function priorRate(scenario: Scenario): RateDistribution {
  * exposure · preventive product: Gamma(a + n, b + E·Π) (amendment A8).
  * @param productToday mean preventive product of today's states, used when the record does not state its own
  */
-export function rateWithRecord(scenario: Scenario, record: RecordedExposure | undefined, productToday: number): RateDistribution {
-  const prior = priorRate(scenario);
+export function rateWithRecord(scenario: Scenario, record: RecordedExposure | undefined, productToday: number, shapeOf: ShapeOf): RateDistribution {
+  const prior = priorRate(scenario, shapeOf);
   if (record === undefined) return prior;
   const preventiveProduct = record.preventiveProduct ?? productToday;
   const shape = prior.shape + record.events;

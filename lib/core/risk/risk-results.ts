@@ -42,7 +42,7 @@ function riskResult({ setup, venue, states, draws, index, rank }: Ranked): RiskR
     severity: today.severity,
     decidedBy: compiled.branches[today.deciding]?.branch.id ?? '',
     topFrequencyMean: today.topFrequency,
-    onceInSeasons: today.topFrequency > 0 ? 1 / today.topFrequency : null,
+    onceInSeasons: Number.isFinite(1 / today.topFrequency) ? 1 / today.topFrequency : null,
     frequency: exposure === 0 ? NOTHING : sampledInPlace(draws.frequency[index] ?? new Float64Array(2)),
     harmMean: today.harm,
     harm: exposure === 0 ? NOTHING : sampledInPlace(draws.harm[index] ?? new Float64Array(2)),

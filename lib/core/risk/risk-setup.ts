@@ -5,8 +5,7 @@ import { clippedPowerMean } from '@/lib/core/statistics/clipped-lognormal';
 import { compileContent, type CompiledContent } from './compiled-content';
 import { countedUses, pathProduct } from './counted-uses';
 import { type GradeMatrix, gradeMatrix } from './grade-matrix';
-import { meanFailure } from './mean-failure';
-import { type RateDistribution, rateWithRecord } from './rate';
+import { type RateDistribution, rateWithRecord, rememberedShapes } from './rate';
 import { SeverityBook } from './severity-book';
 
 /** Everything of a venue that stays while states of controls are tried. */
@@ -27,6 +26,7 @@ export interface RiskSetup {
 export function riskSetup(venue: Venue, document: Pick<AssessmentDocument, 'record' | 'matrix'>): RiskSetup {
   const compiled = compileContent(venue.content);
   const today = failuresOf(compiled, venue);
+  const shapeOf = rememberedShapes();
   return {
     venue,
     compiled,
@@ -36,7 +36,7 @@ export function riskSetup(venue: Venue, document: Pick<AssessmentDocument, 'reco
     exposures: compiled.scenarios.map(({ scenario }) => exposureOf(venue, scenario.exposureBase)),
     rates: compiled.scenarios.map(({ scenario, preventive }) => {
       const productToday = pathProduct(preventive, countedUses(preventive, today, compiled.controls), today);
-      return rateWithRecord(scenario, document.record?.[scenario.id], productToday);
+      return rateWithRecord(scenario, document.record?.[scenario.id], productToday, shapeOf);
     }),
     conditionals: compiled.scenarios.map(({ branches }) => branches.map(({ branch }) => clippedPowerMean(branch.conditional.p, branch.conditional.errorFactor, 1))),
   };
@@ -44,7 +44,7 @@ export function riskSetup(venue: Venue, document: Pick<AssessmentDocument, 'reco
 
 /** E[X] of every control in the venue's states, by index. */
 export function failuresOf(compiled: CompiledContent, venue: Venue): Float64Array {
-  return Float64Array.from(compiled.controls, (control) => meanFailure(control, stateOf(venue, control.id)));
+  return Float64Array.from(compiled.controls, (control, index) => compiled.failures.of(index, stateOf(venue, control.id)));
 }
 
 function exposureOf(venue: Venue, base: string): number {

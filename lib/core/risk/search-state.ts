@@ -1,7 +1,5 @@
-import type { Candidate } from './candidates';
+import { type Candidate, inPlace } from './candidates';
 import { countedUses, effectiveFailure } from './counted-uses';
-import { meanFailure } from './mean-failure';
-import { inPlace } from './candidates';
 import { failuresOf, type RiskSetup } from './risk-setup';
 import { evaluateClosed } from './closed-form';
 import { severityCase } from './severity';
@@ -120,9 +118,8 @@ export class SearchState {
       const counted = new Set(countedUses(uses, failure, compiled.controls));
       uses.forEach((use) => {
         const position = positionOf.get(use.control);
-        const control = compiled.controls[use.control];
-        if (position === undefined || control === undefined) return;
-        const after = effectiveFailure(use.reach, meanFailure(control, 'in place'));
+        if (position === undefined) return;
+        const after = effectiveFailure(use.reach, compiled.failures.of(use.control, 'in place'));
         const before = effectiveFailure(use.reach, failure[use.control] ?? 1);
         effects[position]?.push({ path, slot: use.group < 0 ? -1 : this.slotOf(slots, path, use.group), after, before });
       });

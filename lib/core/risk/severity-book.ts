@@ -13,8 +13,6 @@ export interface SeverityFigures {
   readonly middle: SeverityClass;
   /** mean harm weight over the yields */
   readonly expectedWeight: number;
-  /** thresholds[c − 2] is the burn strength from which the class is c or more; infinite when never */
-  readonly thresholds: readonly number[];
 }
 
 /**
@@ -23,6 +21,7 @@ export interface SeverityFigures {
  */
 export class SeverityBook {
   private readonly figures = new Map<string, SeverityFigures>();
+  private readonly bounds = new Map<string, Float64Array>();
   private readonly weights: readonly number[];
   private readonly slices: readonly number[];
 
@@ -34,9 +33,16 @@ export class SeverityBook {
   of(severity: SeverityCase): SeverityFigures {
     const known = this.figures.get(severity.key);
     if (known !== undefined) return known;
-    const made = { middle: severity.classAt(0), expectedWeight: this.meanWeight(severity), thresholds: this.thresholdsOf(severity) };
+    const made = { middle: severity.classAt(0), expectedWeight: this.meanWeight(severity) };
     this.figures.set(severity.key, made);
     return made;
+  }
+
+  /** At index c − 2 the burn strength from which the class is c or more; infinite when never. Only draws need it. */
+  thresholdsOf(severity: SeverityCase): Float64Array {
+    const known = this.bounds.get(severity.key) ?? thresholdsOf(severity);
+    this.bounds.set(severity.key, known);
+    return known;
   }
 
   weightOf(severity: number): number { return this.weights[severity - 1] ?? 0; }
@@ -67,21 +73,21 @@ export class SeverityBook {
     }
     return high;
   }
+}
 
-  private thresholdsOf(severity: SeverityCase): readonly number[] {
-    const lowest = severity.classAt(-CLIP_Z);
-    const highest = severity.classAt(CLIP_Z);
-    return [2, 3, 4, 5].map((wanted) => {
-      if (wanted <= lowest) return Number.NEGATIVE_INFINITY;
-      if (wanted > highest) return Number.POSITIVE_INFINITY;
-      let low = -CLIP_Z;
-      let high = CLIP_Z;
-      for (let step = 0; step < 60; step += 1) {
-        const middle = (low + high) / 2;
-        if (severity.classAt(middle) >= wanted) high = middle;
-        else low = middle;
-      }
-      return high;
-    });
-  }
+function thresholdsOf(severity: SeverityCase): Float64Array {
+  const lowest = severity.classAt(-CLIP_Z);
+  const highest = severity.classAt(CLIP_Z);
+  return Float64Array.from([2, 3, 4, 5], (wanted) => {
+    if (wanted <= lowest) return Number.NEGATIVE_INFINITY;
+    if (wanted > highest) return Number.POSITIVE_INFINITY;
+    let low = -CLIP_Z;
+    let high = CLIP_Z;
+    for (let step = 0; step < 60; step += 1) {
+      const middle = (low + high) / 2;
+      if (severity.classAt(middle) >= wanted) high = middle;
+      else low = middle;
+    }
+    return high;
+  });
 }

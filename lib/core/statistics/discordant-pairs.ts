@@ -11,13 +11,13 @@ export function discordantPairs(n: number): readonly number[] {
   return shares;
 }
 
-/** Distribution of a sum with a number that is 0 to width − 1, all equally likely. */
+/** Distribution of a sum with a number that is 0 to width − 1, all equally likely: a window that slides over the shares. */
 function spreadOver(shares: readonly number[], width: number): readonly number[] {
   const wider: number[] = [];
+  let window = 0;
   for (let total = 0; total < shares.length + width - 1; total += 1) {
-    let sum = 0;
-    for (let from = Math.max(0, total - width + 1); from <= Math.min(total, shares.length - 1); from += 1) sum += shares[from] ?? 0;
-    wider.push(sum / width);
+    window += (shares[total] ?? 0) - (shares[total - width] ?? 0);
+    wider.push(Math.max(0, window) / width);
   }
   return wider;
 }

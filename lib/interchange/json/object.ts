@@ -3,7 +3,7 @@ export function entriesOf(value: unknown): readonly (readonly [string, unknown])
   return isObject(value) ? Object.entries(value) : [];
 }
 
-export function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 

@@ -9,7 +9,7 @@ const area = z.strictObject({
   volumeM3: between(1, 100_000, 'm³').optional().meta({ description: 'Volume in cubic metres.' }),
   note: lines(500).optional().meta({ description: 'A remark on the place.' }),
 }, { error: 'only "name", "use", "volumeM3" and "note"' });
-export const areasSchema = list(area, 0, 40, 'areas').meta({ description: 'The places this assessment covers.' });
+const areasSchema = list(area, 0, 40, 'areas').meta({ description: 'The places this assessment covers.' });
 
 const pack = z.strictObject({
   label: line(60).meta({ description: 'Label or serial number of the pack, or of the kind.' }),
@@ -18,7 +18,7 @@ const pack = z.strictObject({
   capacityMah: between(100, 5000, 'mAh').meta({ description: 'Capacity in milliampere-hours.' }),
   energyWh: between(1, 200, 'Wh').optional().meta({ description: 'Energy printed on the label in watt-hours, if any.' }),
 }, { error: 'only "label", "count", "cells", "capacityMah" and "energyWh"' });
-export const packsSchema = list(pack, 0, 400, 'packs').meta({ description: 'The packs this assessment covers. The engine reads the answers, not this list.' });
+const packsSchema = list(pack, 0, 400, 'packs').meta({ description: 'The packs this assessment covers. The engine reads the answers, not this list.' });
 
 const initials = 'initials, at most 8 characters, such as "K. M."';
 const day = 'a date as year-month-day, such as "2026-11-25"';

@@ -6,8 +6,8 @@ import { z } from 'zod';
  */
 
 /** Control characters, line and paragraph separators, and marks that turn the direction of text around. */
-const NO_CONTROL_CHARACTER = /^[^\u0000-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069]*$/;
-const NO_CONTROL_BUT_LINES = /^[^\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028-\u202e\u2066-\u2069]*$/;
+const NO_CONTROL_CHARACTER = /^[^\p{Cc}\u2028-\u202e\u2066-\u2069]*$/u;
+const NO_CONTROL_BUT_LINES = /^(?:[^\p{Cc}\u2028-\u202e\u2066-\u2069]|\n)*$/u;
 const NUMBER = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 6 });
 
 /** One line of text, without control characters: it is printed on terminals. */

@@ -16,6 +16,7 @@ export function displayWidth(text: string): number {
   return signsOf(text).reduce((sum, sign) => sum + signWidth(sign), 0);
 }
 
+/** Columns of one sign: 0, 1 or 2. */
 export function signWidth(sign: string): number {
   if (NOTHING.test(sign)) return 0;
   return WIDE.test(sign) ? 2 : 1;

@@ -42,6 +42,7 @@ export function padded(text: string, width: number): string {
   return `${text}${' '.repeat(Math.max(0, width - displayWidth(text)))}`;
 }
 
+/** A blank line, the words in capitals, and a rule. */
 export function heading(text: string): readonly string[] {
   return ['', text.toUpperCase(), '-'.repeat(PAGE_WIDTH)];
 }

@@ -47,6 +47,8 @@ export const PLANTED: readonly PlantedImport[] = [
   { file: 'lib/content/good.ts', statement: "import 'zod'; import './model';" },
   { file: 'lib/wording/bad-risk.ts', statement: "import '@/lib/core/risk/rate';", rule: 'lib/wording-knows-only-its-own' },
   { file: 'lib/wording/good.ts', statement: "import '@/lib/core/result';" },
+  { file: 'lib/report/bad-risk.ts', statement: "import '@/lib/core/risk/rate';", rule: 'lib/report-knows-only-its-own' },
+  { file: 'lib/report/good.ts', statement: "import '@/lib/core/result'; import '@/lib/wording/grades'; import '@/lib/units/quantity';" },
   { file: 'lib/charts/bad-react.ts', statement: "import 'react';", rule: 'lib/charts-knows-only-its-own' },
   { file: 'lib/charts/good.ts', statement: "import 'd3-scale'; import '@/lib/core/risk/rate'; import '@/lib/wording/grades';" },
   { file: 'lib/interchange/bad-risk.ts', statement: "import '@/lib/core/risk/rate';", rule: 'lib/interchange-knows-only-its-own' },

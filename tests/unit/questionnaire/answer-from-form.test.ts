@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { currentContent } from '@/lib/content/editions';
 import type { Question } from '@/lib/content/model';
-import { answerFromForm } from '@/lib/questionnaire/answer-from-form';
+import { ANSWER_FIELD, answerFromForm, NONE_FIELD, NOT_SURE_TICK_FIELD } from '@/lib/questionnaire/answer-from-form';
 import { readTypedNumber } from '@/lib/questionnaire/read-number';
 
 const question = (id: string): Question => {
@@ -22,8 +22,8 @@ describe('a page that was sent in', () => {
     ['nothing chosen', 'table-surface', [], given(undefined)],
     ['not sure', 'room-leave', [['answer', 'not sure'], ['exits', '2']], given('not sure')],
     ['ticks', 'people-kit', [['answer', 'caps'], ['answer', 'tidy']], given(['caps', 'tidy'])],
-    ['ticks, one not known', 'people-kit', [['answer', 'caps'], ['notSureTick', 'tidy']], given(['caps'], ['tidy'])],
-    ['none of these', 'people-kit', [['none', 'yes']], given([])],
+    ['ticks, one not known', 'people-kit', [[ANSWER_FIELD, 'caps'], [NOT_SURE_TICK_FIELD, 'tidy']], given(['caps'], ['tidy'])],
+    ['none of these', 'people-kit', [[NONE_FIELD, 'yes']], given([])],
     ['no tick at all', 'people-kit', [], given(undefined)],
     ['numbers, one left empty', 'room-leave', [['chargingEvac', ' 90 '], ['exits', '']], given({ chargingEvac: 90 })],
     ['numbers left empty', 'room-leave', [['chargingEvac', ''], ['exits', ' ']], given(undefined)],

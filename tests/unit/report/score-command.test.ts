@@ -1,8 +1,8 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import type { ScoreResult } from '@/lib/core/result';
 import { seedFromHash } from '@/lib/interchange/input-hash';
 import { readAssessment } from '@/lib/interchange/read-assessment';
@@ -51,6 +51,7 @@ describe('a source', () => {
   writeFileSync(notText, Uint8Array.of(0x7b, 0xff, 0xfe, 0x7d));
   const huge = join(folder, 'huge.json');
   writeFileSync(huge, ' '.repeat(2_000_001));
+  afterAll(() => rmSync(folder, { recursive: true }));
 
   it.each([
     ['that is not there', 'nowhere.json', '"nowhere.json" cannot be read: there is no such file.'],

@@ -40,6 +40,15 @@ describe('asking the score worker', () => {
     expect(resultIn(one.current())?.title).toBe('new');
   });
 
+  it('sends nothing before the worker can hear, and then only the newest question', () => {
+    const { desk: one, sent, hear } = desk();
+    one.ask('a', 10);
+    one.ask('b', 10);
+    expect(sent).toEqual([]);
+    hear({ kind: 'ready' });
+    expect(sent).toEqual([{ kind: 'score', id: 2, text: 'b', draws: 10 }]);
+  });
+
   it('keeps the last result while a newer one is worked out', () => {
     const { desk: one, hear } = desk();
     one.ask('a', 10);
@@ -71,6 +80,7 @@ describe('asking the score worker', () => {
   it('stops the work and shows nothing when the page starts again', () => {
     const { desk: one, sent, hear } = desk();
     one.ask('a', 10);
+    hear({ kind: 'ready' });
     one.forget();
     hear({ kind: 'closed', id: 1, quick, milliseconds: 1 });
     expect(sent.at(-1)).toEqual({ kind: 'cancel', id: 2 });

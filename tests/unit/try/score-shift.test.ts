@@ -17,7 +17,7 @@ const engine: ScoreEngine<string> = {
 function shift() {
   const posted: ScoreReply[] = [];
   const onRequest = scoreShift(engine, { post: (reply) => posted.push(reply), pause: () => Promise.resolve(), now: () => 0 });
-  return { posted, onRequest, kinds: () => posted.map((reply) => `${reply.kind} ${reply.id}`) };
+  return { posted, onRequest, kinds: () => posted.map((reply) => (reply.kind === 'ready' ? 'ready' : `${reply.kind} ${reply.id}`)) };
 }
 const ask = (id: number, text: string) => ({ kind: 'score', id, text, draws: 10 }) as const;
 
