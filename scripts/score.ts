@@ -1,5 +1,6 @@
 import { score } from '@/lib/core/score';
 import { seedFromHash } from '@/lib/interchange/input-hash';
+import { faultInWords } from '@/lib/interchange/json/fault';
 import { readAssessment } from '@/lib/interchange/read-assessment';
 import { textTable } from '@/lib/report/text-table';
 import { readSource } from './read-source';
@@ -18,7 +19,7 @@ async function main(words: readonly string[]): Promise<number> {
 
 function scoreText(text: string, request: Extract<ScoreArguments, { kind: 'score' }>): number {
   const read = readAssessment(text);
-  if (!read.ok) return refuse(read.faults.map(({ path, problem, expected }) => `${path}: ${problem}; right would be: ${expected}`));
+  if (!read.ok) return refuse(read.faults.map(faultInWords));
   const { document, content, inputHash, remarks } = read;
   const seed = request.seed ?? document.seed ?? seedFromHash(inputHash);
   const result = score(content, document, { seed, draws: request.draws, inputHash });

@@ -9,7 +9,7 @@ import { RiskMatrix } from '@/app/_components/charts/risk-matrix';
 import { SmokeCurve } from '@/app/_components/charts/smoke-curve';
 import { Tornado } from '@/app/_components/charts/tornado';
 import { Section } from '@/app/_components/ui/section';
-import { smokeThresholds } from '@/lib/charts/smoke-curve';
+import { smokeThresholds } from '@/lib/charts/smoke-points';
 import { meanFailure } from '@/lib/core/risk/mean-failure';
 import type { sampleRoom } from './sample';
 

@@ -44,6 +44,7 @@ export function OpenRoom({ open, state, ways, trouble, draws }: OpenRoomProps) {
   const score = useScore(text, draws);
   const result = resultIn(score);
   const verdict = verdictFrom(score);
+  const plan = useMemo(() => editPlan(open.whole, ways.change), [open.whole, ways]);
   return (
     <ContentProvider content={editionOf(open.whole)}>
       <Frame here="try" marginLabel="Behind the numbers" margin={result === null ? <MarginNote title="Nothing leaves this browser">The room is worked out here, beside the page.</MarginNote> : <MarginNotes result={result} />}>
@@ -52,7 +53,7 @@ export function OpenRoom({ open, state, ways, trouble, draws }: OpenRoomProps) {
         {trouble === null ? null : <Notice title="About this tab">{trouble}</Notice>}
         <ScoreTrouble score={score} />
         <JumpList jumps={JUMPS} />
-        {result === null ? <div className="after"><Skeleton words="Worked out in this browser; it takes a moment." lines={8} /></div> : <RoomResult result={result} score={score} whole={open.whole} plan={editPlan(open.whole, ways.change)} />}
+        {result === null ? <div className="after"><Skeleton words="Worked out in this browser; it takes a moment." lines={8} /></div> : <RoomResult result={result} score={score} whole={open.whole} plan={plan} />}
         <AnswersPart whole={open.whole} edit={ways} />
         <KeepPart open={open} />
         <Section id="other" title="Another room"><OpenAnother here={open.source.kind === 'example' ? open.source.example : null} ways={ways} /></Section>

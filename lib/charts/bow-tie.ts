@@ -40,7 +40,7 @@ export function threadScene(branch: Pick<BowTieBranch, 'bars'>, title: string): 
 }
 
 /** What the picture says, in a sentence. */
-export function bowTieFinding({ prevent, branches, risk }: BowTie): string {
+function bowTieFinding({ prevent, branches, risk }: BowTie): string {
   const absent = prevent.filter((bar) => bar.state === 'absent').length;
   return `Bow tie of: ${risk.title}. ${prevent.length} controls can stop it, ${absent} of them absent; it can end in ${branches.length} ways, each with controls that limit it. The list below names them.`;
 }

@@ -8,6 +8,8 @@ import { type ChartWidth, type Mark, type Scene, WIDE } from './scene';
 /** Half of the slider's pointer, so that slider and curve share their scale. */
 const SIDE = 14;
 const TOP = 30;
+/** Width of "100 %" and a little more, px. */
+const TICK_WORD = 48;
 const BASE = 8;
 
 /**
@@ -31,7 +33,8 @@ export function effortScene(sets: readonly BestSet[], budget: number, width: Cha
     marks: [
       ...ticks(y).map((tick) => line('grid', SIDE, y(tick), width - SIDE, y(tick))),
       ...stairs(steps, most, x, y),
-      ...words(y),
+      text(SIDE, 14, 'Share of all harm taken away', 'ink-2'),
+      ...ticks(y).flatMap((tick) => tickWord(tick, steps, { width, x, y })),
       line('axis', SIDE, height - BASE, width - SIDE, height - BASE),
       line('ember', x(budget), TOP - 8, x(budget), height - BASE),
       circle('ember', x(budget), y(chosen?.cut ?? 0), 6),
@@ -57,9 +60,15 @@ function ticks(y: TickScale): readonly number[] {
   return y.ticks(4).filter((tick) => tick > 0);
 }
 
-/** Over the steps, with a clear edge: at the left end they start low. */
-function words(y: TickScale): readonly Mark[] {
-  return [text(SIDE, 14, 'Share of all harm taken away', 'ink-2'), ...ticks(y).map((tick) => text(SIDE, y(tick) + 15, percent(tick), 'ink-2', { halo: true }))];
+/** Under its line at the left end, or at the right when the steps pass there; nowhere when they pass at both. */
+function tickWord(tick: number, steps: readonly BestSet[], { width, x, y }: { readonly width: ChartWidth; readonly x: Scale; readonly y: Scale }): readonly Mark[] {
+  const [top, bottom] = [y(tick) + 2, y(tick) + 19];
+  const passes = (from: number, to: number): boolean => {
+    const cuts = steps.filter((set, index) => x(set.budget) <= to && (steps[index + 1] === undefined || x(steps[index + 1]?.budget ?? 0) >= from)).map((set) => y(set.cut));
+    return Math.min(...cuts) < bottom && Math.max(...cuts) > top;
+  };
+  if (!passes(SIDE, SIDE + TICK_WORD)) return [text(SIDE, y(tick) + 15, percent(tick), 'ink-2', { halo: true })];
+  return passes(width - SIDE - TICK_WORD, width - SIDE) ? [] : [text(width - SIDE, y(tick) + 15, percent(tick), 'ink-2', { halo: true, anchor: 'end' })];
 }
 
 interface Step { readonly at: number; readonly cut: number; readonly low: number; readonly high: number }

@@ -2,7 +2,7 @@ import type { HeatCase, HeatLevel } from '@/lib/core/result';
 import { metres, metresRange } from '@/lib/wording/measures';
 import { plumb } from './frequency-ruler';
 import { circle, line, path, rect, text } from './marks';
-import { type ChartWidth, LINE_HEIGHT, type Mark, type Scene, WIDE } from './scene';
+import { type ChartWidth, LINE_HEIGHT, type Mark, type Scene } from './scene';
 import { textWidth } from './text-width';
 
 /** What stands around the packs, m; null where it is not known or there is none. */
@@ -50,6 +50,8 @@ interface Plan {
   readonly ground: number;
   readonly rowsFrom: number;
   readonly rowHeight: number;
+  /** words stand behind their bars, not under them */
+  readonly wordsBehind: boolean;
   readonly shelfIsHigher: boolean;
 }
 
@@ -60,7 +62,8 @@ function planOf(heat: HeatCase, around: Surroundings, width: ChartWidth): Plan {
   const upward = 1.1 * (shelfIsHigher ? flames : Math.max(flames, around.clearHeight ?? 0));
   const scale = Math.min((width - ORIGIN - SIDE) / across, MOST_HEIGHT / upward);
   const ground = HEAD + Math.max(110, upward * scale);
-  return { width, scale, ground, rowsFrom: ground + 22, rowHeight: width === WIDE ? 34 : 48, shelfIsHigher };
+  const wordsBehind = reachesOf(heat).every((reach) => fitsBehind(reach, width, ORIGIN + reach.high * scale));
+  return { width, scale, ground, rowsFrom: ground + 22, rowHeight: wordsBehind ? 34 : 48, wordsBehind, shelfIsHigher };
 }
 
 const acrossTo = (plan: Plan, distance: number): number => Math.min(plan.width - SIDE, ORIGIN + distance * plan.scale);
@@ -72,7 +75,7 @@ function flame(plan: Plan, heat: HeatCase): readonly Mark[] {
   const words = `flames ${metres(heat.mid.flameHeight)}`;
   const range = metresRange(heat.low.flameHeight, heat.high.flameHeight);
   // words stand beside the lower half of the flame, where the shelf's never do
-  const y = Math.max(mid + 22, Math.min(low - 4, plan.ground - 76));
+  const y = Math.min(plan.ground - 78, mid + 22);
   return [
     rect('grain', ORIGIN - FLAME, high, 2 * FLAME, Math.max(2, low - high)),
     line('curve', ORIGIN - FLAME, mid, ORIGIN + FLAME, mid),
@@ -88,9 +91,12 @@ function shelf(plan: Plan, { clearHeight }: Surroundings, heat: HeatCase): reado
   const words = `${metres(clearHeight)} free above`;
   if (plan.shelfIsHigher) return [text(ORIGIN + FLAME + 8, 13, `${words}, higher than drawn`, 'ink-2')];
   const presses = clearHeight <= heat.high.flameHeight;
+  const role = presses ? 'ember' : 'ink';
   const y = upTo(plan, clearHeight);
-  const end = Math.min(plan.width * 0.42, acrossTo(plan, 1.2));
-  return [rect(presses ? 'ember' : 'ink', 0, y - 5, end, 5), text(end + 8, y + 2, words, presses ? 'ember' : 'ink', { strong: presses })];
+  const end = plan.width * 0.42;
+  // low down stand the words of the things; then these go to the top
+  const label = y > plan.ground - 72 ? text(ORIGIN + FLAME + 8, 13, words, role, { strong: presses }) : text(end + 8, y + 2, words, role, { strong: presses });
+  return [rect(role, 0, y - 5, end, 5), label];
 }
 
 interface Thing { readonly at: number; readonly words: string; readonly presses: boolean; readonly person: boolean }
@@ -119,24 +125,32 @@ function hatching(x: number, y: number): string {
   return [8, 20, 32, 44].map((offset) => `M${x.toFixed(1)} ${(y + offset).toFixed(1)}L${(x + 16).toFixed(1)} ${(y + Math.max(0, offset - 16)).toFixed(1)}`).join('');
 }
 
-function reaches(plan: Plan, heat: HeatCase): readonly Mark[] {
+interface Reach { readonly words: string; readonly range: string; readonly low: number; readonly mid: number; readonly high: number }
+
+function reachesOf(heat: HeatCase): readonly Reach[] {
   const rows: readonly (readonly [string, (level: HeatLevel) => number])[] = [
     ['wood may catch fire within', (level) => level.ignitionDistance],
     ['bare skin hurts within', (level) => level.painDistance],
   ];
-  return rows.flatMap(([words, of], index) => {
+  return rows.map(([words, of]) => ({ words: `${words} ${metres(of(heat.mid))}`, range: metresRange(of(heat.low), of(heat.high)), low: of(heat.low), mid: of(heat.mid), high: of(heat.high) }));
+}
+
+/** Whether the words of a reach find room behind its bar. */
+function fitsBehind(reach: Reach, width: number, end: number): boolean {
+  return end + 16 + textWidth(reach.words, true) + 10 + textWidth(reach.range) < width;
+}
+
+function reaches(plan: Plan, heat: HeatCase): readonly Mark[] {
+  return reachesOf(heat).flatMap((reach, index) => {
     const y = plan.rowsFrom + index * plan.rowHeight + 18;
-    const [low, high] = [acrossTo(plan, of(heat.low)), acrossTo(plan, of(heat.high))];
-    const label = `${words} ${metres(of(heat.mid))}`;
-    const range = metresRange(of(heat.low), of(heat.high));
-    const inLine = high + 16 + textWidth(label, true) + 10 + textWidth(range) < plan.width;
-    const [x, base] = inLine ? [high + 14, y - 3] : [0, y + LINE_HEIGHT + 1];
+    const [low, high] = [acrossTo(plan, reach.low), acrossTo(plan, reach.high)];
+    const [x, base] = plan.wordsBehind ? [high + 14, y - 3] : [0, y + LINE_HEIGHT + 1];
     return [
       line('tick', ORIGIN, y, high, y),
       rect('grain', low, y - 15, Math.max(2, high - low), 14),
-      plumb(acrossTo(plan, of(heat.mid)), y, 4),
-      text(x, base, label, 'ink', { strong: true }),
-      text(x + textWidth(label, true) + 10, base, range, 'ink-2'),
+      plumb(acrossTo(plan, reach.mid), y, 4),
+      text(x, base, reach.words, 'ink', { strong: true }),
+      text(x + textWidth(reach.words, true) + 10, base, reach.range, 'ink-2'),
     ];
   });
 }

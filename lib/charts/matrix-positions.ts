@@ -9,12 +9,12 @@ export interface MatrixPosition { readonly frequency: number; readonly level: nu
 const HEIGHT: Readonly<Record<Grade, number>> = { low: 1, moderate: 2, high: 3, extreme: 4 };
 
 /** Level of a frequency: the last band that begins at or below it. */
-export function levelAt(matrix: Matrix, frequency: number): number {
+function levelAt(matrix: Matrix, frequency: number): number {
   return matrix.levels.reduce((level, band) => (frequency >= band.from ? band.level : level), 1);
 }
 
 /** Grade of a cell; "not applicable" where the matrix has none, which a checked matrix never does. */
-export function gradeAt(matrix: Matrix, level: number, severity: SeverityClass): GradeOrNone {
+function gradeAt(matrix: Matrix, level: number, severity: SeverityClass): GradeOrNone {
   return matrix.cells[level - 1]?.[severity - 1] ?? 'not applicable';
 }
 

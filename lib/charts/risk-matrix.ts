@@ -1,11 +1,11 @@
 import type { SeverityClass } from '@/lib/content/model';
-import type { GradeOrNone, RiskResult, ScoreResult } from '@/lib/core/result';
+import type { Grade, GradeOrNone, RiskResult, ScoreResult } from '@/lib/core/result';
 import { severityWord } from '@/lib/wording/severity';
 import { circle, gradeShape, path, rect, text, textLines } from './marks';
 import { type Column, placeRisks, type Spot, type Wish } from './matrix-placement';
 import { isBetter, type MatrixPosition, positionPlanned, positionToday, shareOfRow } from './matrix-positions';
 import type { Taken } from './placement';
-import { type CellRole, LINE_HEIGHT, type Mark, type Scene, WIDE } from './scene';
+import { LINE_HEIGHT, type Mark, type Scene, WIDE } from './scene';
 import { wrap } from './text-width';
 import { tipPath } from './tip';
 
@@ -34,7 +34,7 @@ export function riskMatrixScene(result: Result): MatrixScene {
     width: WIDE,
     height: grid.bottom + 46,
     title: finding(placed.length, listed.length, placed.filter((one) => one.after !== null).length),
-    marks: [...cells(result.matrix, grid), ...rowWords(result.matrix, grid), ...columnWords(grid), ...placed.flatMap(way), ...placed.map(after).flat(), ...placed.flatMap(today)],
+    marks: [...cells(grid), ...rowWords(grid), ...columnWords(grid), ...placed.flatMap(way), ...gradeMarks(grid), ...placed.flatMap(after), ...placed.flatMap(today)],
     listed,
   };
 }
@@ -60,20 +60,30 @@ function yOf(grid: Grid, position: MatrixPosition): number {
   return top(grid, position.level) + grid.rowHeight * (1 - shareOfRow(grid.matrix, position.level, position.frequency));
 }
 
-function cells(matrix: ScoreResult['matrix'], grid: Grid): readonly Mark[] {
-  return matrix.cells.flatMap((row, index) => CLASSES.flatMap((severity): readonly Mark[] => {
+interface Cell { readonly grade: Grade | 'none'; readonly x: number; readonly y: number }
+
+function cellsOf(grid: Grid): readonly Cell[] {
+  return grid.matrix.cells.flatMap((row, index) => CLASSES.map((severity) => {
     const cell = row[severity - 1] ?? 'not applicable';
-    const grade = cell === 'not applicable' ? 'none' : cell;
-    const [x, y] = [left(grid, severity), top(grid, index + 1)];
-    const role: CellRole = `cell-${grade}`;
-    // the darkest cells have an edge of their own, which would close the gaps
-    const inset = grade === 'extreme' ? 1.75 : 1;
-    return [rect(role, x + inset, y + inset, grid.columnWidth - 2 * inset, grid.rowHeight - 2 * inset), gradeShape(grade, x + 5, y + 5, MARK, 'cell')];
+    return { grade: cell === 'not applicable' ? 'none' : cell, x: left(grid, severity), y: top(grid, index + 1) };
   }));
 }
 
-function rowWords(matrix: ScoreResult['matrix'], grid: Grid): readonly Mark[] {
-  return matrix.levels.flatMap((band) => {
+function cells(grid: Grid): readonly Mark[] {
+  return cellsOf(grid).map(({ grade, x, y }) => {
+    // the darkest cells have an edge of their own, which would close the gaps
+    const inset = grade === 'extreme' ? 1.75 : 1;
+    return rect(`cell-${grade}`, x + inset, y + inset, grid.columnWidth - 2 * inset, grid.rowHeight - 2 * inset);
+  });
+}
+
+/** Over the ways, so that none of them cuts a mark. */
+function gradeMarks(grid: Grid): readonly Mark[] {
+  return cellsOf(grid).map(({ grade, x, y }) => gradeShape(grade, x + 5, y + 5, MARK, 'cell'));
+}
+
+function rowWords(grid: Grid): readonly Mark[] {
+  return grid.matrix.levels.flatMap((band) => {
     const lines = wrap(band.onceIn, LEFT - 12, 2);
     const first = top(grid, band.level) + grid.rowHeight / 2 - (lines.length * LINE_HEIGHT) / 2 + 4;
     return [text(LEFT - 8, first, capital(band.word), 'ink', { anchor: 'end', strong: true }), ...textLines(LEFT - 8, first + LINE_HEIGHT, lines, 'ink-2', { anchor: 'end' })];

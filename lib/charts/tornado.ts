@@ -6,9 +6,10 @@ import { type ChartWidth, LINE_HEIGHT, type Mark, type Scene, WIDE } from './sce
 import { wrap } from './text-width';
 
 /** Bars shown; the rest changes little and stands in the table. */
-export const TORNADO_BARS = 10;
-/** Least share of today's harm on the scale: an end of zero cannot stand on a scale of factors. */
+const TORNADO_BARS = 10;
+/** Ends of the scale, as shares of today's harm: an end of zero cannot stand on a scale of factors. */
 const LEAST = 0.01;
+const MOST = 1000;
 const HEAD = 40;
 const BAR = 18;
 
@@ -19,13 +20,15 @@ const BAR = 18;
  */
 export function tornadoScene(doubts: readonly DoubtResult[], totalHarm: number, width: ChartWidth): Scene {
   const shown = totalHarm > 0 ? doubts.slice(0, TORNADO_BARS) : [];
-  const bars = shown.map((doubt) => ({ doubt, low: Math.max(LEAST, doubt.harmLow / totalHarm), high: Math.max(LEAST, doubt.harmHigh / totalHarm) }));
+  const bars = shown.map((doubt) => ({ doubt, low: onScale(doubt.harmLow / totalHarm), high: onScale(doubt.harmHigh / totalHarm) }));
   const from = width === WIDE ? 330 : 20;
   const x = scaleLog().domain([Math.min(0.5, ...bars.map((bar) => bar.low)), Math.max(2, ...bars.map((bar) => bar.high))]).range([from, width - 30]);
   const rows = rowsOf(bars, width);
   const height = rows.reduce((sum, row) => sum + row.height, HEAD) + 4;
   return { width, height, title: finding(bars), marks: [...axis(x), ...rows.flatMap((row) => rowMarks(row, x, width))] };
 }
+
+function onScale(share: number): number { return Math.min(MOST, Math.max(LEAST, share)); }
 
 interface Bar { readonly doubt: DoubtResult; readonly low: number; readonly high: number }
 interface Row { readonly bar: Bar; readonly y: number; readonly height: number; readonly lines: readonly string[] }
@@ -64,6 +67,9 @@ function rowMarks({ bar, y, height, lines }: Row, x: Scale, width: ChartWidth): 
   ];
 }
 
+/** Least distance between two words of the scale, px. */
+const APART = 64;
+
 type Scale = ((value: number) => number) & { domain: () => number[] };
 
 /** Steps of the scale that lie on it and do not crowd one another. */
@@ -71,7 +77,8 @@ function stepsOf(x: Scale): readonly (readonly [number, string])[] {
   const [low = 0.5, high = 2] = x.domain();
   const steps: readonly (readonly [number, string])[] = [[0.01, '1/100'], [0.1, '1/10'], [0.5, 'half'], [1, 'today'], [2, 'twice'], [10, '10 times'], [100, '100 times']];
   const isLong = high / low > 60;
-  return steps.filter(([value]) => value >= low * 0.999 && value <= high * 1.001 && !(isLong && (value === 0.5 || value === 2)));
+  const shown = steps.filter(([value]) => value >= low * 0.999 && value <= high * 1.001 && !(isLong && (value === 0.5 || value === 2)));
+  return shown.filter(([value]) => value === 1 || (Math.abs(x(value) - x(1)) > APART && (Math.abs(Math.log10(value)) < 2 || Math.abs(x(value) - x(value > 1 ? 10 : 0.1)) > APART)));
 }
 
 function axis(x: Scale): readonly Mark[] {

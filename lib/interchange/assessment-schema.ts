@@ -21,7 +21,7 @@ const shape = {
   states: statesSchema.optional(),
   record: recordSchema.optional(),
   planned: plannedSchema.optional(),
-  effortBudget: between(0, 1000, 'points').optional().meta({ description: "Effort that can be spent, in points: hours, and points for money. The edition's own default when missing." }),
+  effortBudget: between(0, 120, 'points').optional().meta({ description: "Effort that can be spent, in points: hours, and points for money. The edition's own default when missing." }),
   matrix: matrixSchema.optional(),
   seed: whole(0, 4_294_967_295).optional().meta({ description: 'Seed of the random stream. Taken from the fingerprint of the scored parts when missing.' }),
 };

@@ -26,7 +26,7 @@ export function inHundredTeams(frequency: number): string {
   if (frequency === 0) return NEVER;
   const all = TEAMS * frequency;
   const start = `in ${TEAMS} teams like yours,`;
-  if (isOften(all)) return `${start} about ${rounded(all)} a season`;
+  if (all > 1 / 1.5) return `${start} about ${rounded(Math.max(1, all))} a season`;
   if (all < RAREST) return `${start} fewer than 1 in ${MILLION} seasons`;
   return `${start} about 1 every ${all > 1 / 9.5 ? (1 / all).toFixed(0) : seasons(all)} seasons`;
 }

@@ -3,6 +3,8 @@ import { setTimeout as sleep } from 'node:timers/promises';
 
 /** A child that does not end when asked is ended by force after this time. */
 const GRACE_MS = 8000;
+/** And this long is waited for that. */
+const FORCED_MS = 3000;
 /** As much of the output as is kept for the report of a failure, characters. */
 const KEPT = 20_000;
 const IS_WINDOWS = process.platform === 'win32';
@@ -75,7 +77,8 @@ export async function stopChildren() {
   const deadline = Date.now() + GRACE_MS;
   while (children.some(treeLives) && Date.now() < deadline) await sleep(50);
   children.filter(treeLives).forEach((child) => signalTree(child, 'SIGKILL'));
-  while (children.some(treeLives)) await sleep(20);
+  // A process that hangs in the system, on a lost network drive say, goes when the system lets it.
+  while (children.some(treeLives) && Date.now() < deadline + FORCED_MS) await sleep(20);
 }
 
 /** @param {ChildProcess} child */
@@ -103,7 +106,8 @@ function signal(target, name) {
   try {
     return process.kill(target, name);
   } catch (error) {
-    if (error instanceof Error && 'code' in error && error.code === 'ESRCH') return false;
+    // macOS says EPERM of a group in which all have ended and one is not yet fetched.
+    if (error instanceof Error && 'code' in error && (error.code === 'ESRCH' || error.code === 'EPERM')) return false;
     throw error;
   }
 }

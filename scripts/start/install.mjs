@@ -15,10 +15,9 @@ import { compileEnvironment, ensureDriver } from './sqlite-driver.mjs';
  */
 export async function installWhenNeeded(place) {
   if (isInstalled(place.root)) return { ok: true };
-  const byHand = isInstalledByHand(place.root);
-  const result = byHand
-    ? await showProgress('Looking at the installed packages', () => ensureDriver(place))
-    : await installFromLock(place);
+  // What somebody installed by hand is kept if it can be used; it may be for another version of Node.
+  const kept = isInstalledByHand(place.root) && (await showProgress('Looking at the installed packages', () => ensureDriver(place))).ok;
+  const result = kept ? { ok: /** @type {const} */ (true) } : await installFromLock(place);
   if (result.ok) markInstalled(place.root);
   return result;
 }

@@ -47,14 +47,15 @@ async function start({ port: wanted, host }) {
   const other = await findRunningServer(root, async (address) => (await askHealth(address)).state !== 'silent');
   if (other) return fail(`Sandbucket already runs from this folder, at ${other.address} (process ${other.pid}). Open it there, or stop it first with Ctrl-C in its window.`);
 
+  // Asked before the long steps, so that nobody comes back after minutes to a question.
+  const choice = await choosePort(wanted, host, somebodyIsThere() ? ask : undefined);
+  if (!choice.ok) return fail(choice.reason);
+  if (choice.note) console.log(`  ${choice.note}`);
+
   const log = beginLog(path.join(data, 'logs', 'start.log'));
   const url = databaseUrl(root);
   const prepared = await prepare({ root, log, url });
   if (!prepared) return 1;
-
-  const choice = await choosePort(wanted, host, somebodyIsThere() ? ask : undefined);
-  if (!choice.ok) return fail(choice.reason);
-  if (choice.note) console.log(`  ${choice.note}`);
   const started = await showProgress('Starting', () => serve({ root, log, url, host, port: choice.port }));
   if (!started.ok) {
     reportFailure('Starting', started, log.file);

@@ -1,9 +1,7 @@
-import { LINE_HEIGHT, type Mark, type Scene, type TextMark } from '@/lib/charts/scene';
-import { textWidth } from '@/lib/charts/text-width';
+import type { Mark, Scene } from '@/lib/charts/scene';
+import { type Box, textBox, touch } from '@/lib/charts/text-box';
 
-export interface Box { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number }
-
-/** Numbers of a path. An arc's flags and radii are among them, so paths with arcs have no box. */
+/** The room of a path by its points, control points included; no chart draws arcs. */
 function pathBox(d: string): Box {
   let [x, y] = [0, 0];
   const xs: number[] = [];
@@ -32,12 +30,6 @@ function pathBox(d: string): Box {
   return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
 }
 
-export function textBox(mark: TextMark): Box {
-  const width = textWidth(mark.text, mark.strong);
-  const left = mark.x - { start: 0, middle: width / 2, end: width }[mark.anchor];
-  return { left, right: left + width, top: mark.y - LINE_HEIGHT * 0.72, bottom: mark.y + LINE_HEIGHT * 0.22 };
-}
-
 export function boxOf(mark: Mark): Box {
   switch (mark.kind) {
     case 'line': return { left: Math.min(mark.x1, mark.x2), right: Math.max(mark.x1, mark.x2), top: Math.min(mark.y1, mark.y2), bottom: Math.max(mark.y1, mark.y2) };
@@ -54,7 +46,7 @@ export function faultsOf(scene: Scene, hair = 4): readonly string[] {
   return scene.marks.flatMap((mark) => {
     if (mark.kind === 'path' && mark.d === '') return [];
     const box = boxOf(mark);
-    const numbers = Object.values(box);
+    const numbers = [box.left, box.right, box.top, box.bottom];
     const what = mark.kind === 'text' ? `text "${mark.text}"` : `${mark.kind} ${'role' in mark ? mark.role : ''}`;
     if (!numbers.every(Number.isFinite)) return [`${what} is not finite`];
     const isOutside = box.left < -hair || box.top < -hair || box.right > scene.width + hair || box.bottom > scene.height + hair;
@@ -65,9 +57,5 @@ export function faultsOf(scene: Scene, hair = 4): readonly string[] {
 /** Pairs of texts that cover one another. */
 export function overlapsOf(scene: Scene): readonly string[] {
   const texts = scene.marks.filter((mark) => mark.kind === 'text');
-  return texts.flatMap((one, index) => texts.slice(index + 1).filter((other) => cover(textBox(one), textBox(other))).map((other) => `"${one.text}" and "${other.text}"`));
-}
-
-export function cover(a: Box, b: Box): boolean {
-  return a.left < b.right - 0.5 && b.left < a.right - 0.5 && a.top < b.bottom - 0.5 && b.top < a.bottom - 0.5;
+  return texts.flatMap((one, index) => texts.slice(index + 1).filter((other) => touch(textBox(one), textBox(other))).map((other) => `"${one.text}" and "${other.text}"`));
 }

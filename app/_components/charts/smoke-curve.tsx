@@ -1,6 +1,7 @@
 import { DisclosureTable } from '@/app/_components/ui/disclosure';
 import { NARROW, WIDE } from '@/lib/charts/scene';
-import { smokePoints, smokeScene, smokeSpan, type SmokeThresholds } from '@/lib/charts/smoke-curve';
+import { smokeScene } from '@/lib/charts/smoke-curve';
+import { smokePoints, smokeSpan, type SmokeThresholds } from '@/lib/charts/smoke-points';
 import type { SmokeCase } from '@/lib/core/result';
 import { durationWords, minutesSeconds } from '@/lib/wording/measures';
 import { rounded } from '@/lib/wording/numbers';
@@ -19,7 +20,7 @@ export function SmokeCurve({ smoke, thresholds }: SmokeCurveProps) {
       narrow={smokeScene(smoke, thresholds, NARROW)}
       caption={
         <>
-          Nobody has time to wait. Dashed lines are published values. The drawing assumes smoke that is evenly mixed; near the pack it is far worse, and within seconds.
+          Nobody has time to wait. Solid line: middle estimate; sand: from the least to the most the packs may give off; dashed lines are published values. The drawing assumes smoke that is evenly mixed; near the pack it is far worse, and within seconds.
           Carbon monoxide, lack of oxygen and other gases are not drawn. The line at {durationWords(smoke.evacuationSeconds)} is when the last person is out, as you answered; it permits nothing.
         </>
       }

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { Fieldset } from './fieldset';
 
 /** The value of the row that is always last. Interchange writes the same words. */
-export const NOT_SURE = 'not sure';
+const NOT_SURE = 'not sure';
 
 export interface Choice {
   readonly value: string;

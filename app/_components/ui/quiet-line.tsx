@@ -1,5 +1,5 @@
 /** The caution that stands on every screen and every paper. */
-export const CAUTION = 'Screening aid. The local fire code, the fire service, the maker of the pack and your safety officer come first.';
+const CAUTION = 'Screening aid. The local fire code, the fire service, the maker of the pack and your safety officer come first.';
 
 export function QuietLine() {
   return <footer className="quiet"><p>{CAUTION}</p></footer>;

@@ -1,5 +1,6 @@
 'use client';
 
+import { memo } from 'react';
 import { Progress } from '@/app/_components/ui/progress';
 import { Section } from '@/app/_components/ui/section';
 import type { InputValue } from '@/lib/content/model';
@@ -11,7 +12,7 @@ import { AnswersSection } from './answers-section';
 import type { EditAnswers } from './question-parts';
 
 /** Every answer of the document, to be changed in place. Questions that an answer takes away go at once. */
-export function AnswersPart({ whole, edit }: { readonly whole: WholeDocument; readonly edit: EditAnswers }) {
+export const AnswersPart = memo(function AnswersPart({ whole, edit }: { readonly whole: WholeDocument; readonly edit: EditAnswers }) {
   const resolution = resolve(
     useContent(),
     partOf(whole, 'answers') as Readonly<Record<string, Answer>>,
@@ -36,4 +37,4 @@ export function AnswersPart({ whole, edit }: { readonly whole: WholeDocument; re
       {resolution.orphaned.length === 0 ? null : <p className="small muted">{resolution.orphaned.length === 1 ? 'One answer does not count now, because its question does not apply. It is kept.' : `${resolution.orphaned.length} answers do not count now, because their questions do not apply. They are kept.`}</p>}
     </Section>
   );
-}
+});

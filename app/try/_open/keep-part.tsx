@@ -1,6 +1,6 @@
 'use client';
 
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { Button } from '@/app/_components/ui/button';
 import { Section } from '@/app/_components/ui/section';
 import type { OpenDocument } from '../_state/page-state';
@@ -9,7 +9,7 @@ import { commandFor, fileNameOf } from './file-name';
 import { saveDocument } from './save-document';
 
 /** The document as a file, and the command that gives the same numbers. */
-export function KeepPart({ open }: { readonly open: OpenDocument }) {
+export const KeepPart = memo(function KeepPart({ open }: { readonly open: OpenDocument }) {
   const [said, setSaid] = useState('');
   const command = commandFor(open);
   const copy = (): void => {
@@ -29,4 +29,4 @@ export function KeepPart({ open }: { readonly open: OpenDocument }) {
       </div>
     </Section>
   );
-}
+});

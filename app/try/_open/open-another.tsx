@@ -1,11 +1,12 @@
 'use client';
 
+import { memo } from 'react';
 import type { Ways } from '../_state/ways';
 import { Chooser } from './chooser';
 import { OwnDocument } from './own-document';
 
 /** The ways to get a room onto the page. */
-export function OpenAnother({ here, ways }: { readonly here: string | null; readonly ways: Ways }) {
+export const OpenAnother = memo(function OpenAnother({ here, ways }: { readonly here: string | null; readonly ways: Ways }) {
   return (
     <>
       <Chooser here={here} onChoose={(example) => ways.open(example.whole, { kind: 'example', example: example.id })} />
@@ -13,4 +14,4 @@ export function OpenAnother({ here, ways }: { readonly here: string | null; read
       <OwnDocument onOpen={(whole, name) => ways.open(whole, { kind: 'own', name })} />
     </>
   );
-}
+});

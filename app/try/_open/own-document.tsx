@@ -6,7 +6,7 @@ import { ErrorSummary } from '@/app/_components/ui/error-summary';
 import { FileDrop } from '@/app/_components/ui/file-drop';
 import { TextArea } from '@/app/_components/ui/text-field';
 import { currentContent } from '@/lib/content/editions';
-import type { DocumentFault } from '@/lib/interchange/json/fault';
+import { type DocumentFault, faultInWords } from '@/lib/interchange/json/fault';
 import { readAssessment } from '@/lib/interchange/read-assessment';
 import { wholeFrom, type WholeDocument } from '../_state/whole-document';
 
@@ -37,7 +37,7 @@ export function OwnDocument({ onOpen }: OwnDocumentProps) {
 
   return (
     <div className="stack own">
-      {refusal === null ? null : <ErrorSummary title={faultTitle(refusal.faults.length)} attempt={refusal.attempt} faults={refusal.faults.map((fault) => ({ field: 'own-text', message: faultWords(fault) }))} />}
+      {refusal === null ? null : <ErrorSummary title={faultTitle(refusal.faults.length)} attempt={refusal.attempt} faults={refusal.faults.map((fault) => ({ field: 'own-text', message: faultInWords(fault) }))} />}
       <FileDrop id="own-file" label="Drop a document here" accept=".json,application/json" error={fileError} hint="A sandbucket-assessment.v1 file. It is read in this browser; nothing of it is sent anywhere." onFile={takeFile} />
       <TextArea id="own-text" label="Or paste its text" rows={8} spellCheck={false} autoComplete="off" value={text} hint="What you paste stays here until it can be read; nothing of it is changed." onChange={(event) => { setText(event.currentTarget.value); setName(NO_FILE); }} />
       <Button onClick={() => read(text, name)}>Read it</Button>
@@ -48,5 +48,3 @@ export function OwnDocument({ onOpen }: OwnDocumentProps) {
 function faultTitle(count: number): string {
   return count === 1 ? 'One thing is wrong, so nothing is worked out' : `${count} things are wrong, so nothing is worked out`;
 }
-
-const faultWords = ({ path, problem, expected }: DocumentFault): string => `${path} ${problem}. Right would be: ${expected}.`;

@@ -1,5 +1,6 @@
 'use client';
 
+import { memo } from 'react';
 import { Disclosure, DisclosureTable } from '@/app/_components/ui/disclosure';
 import { Section } from '@/app/_components/ui/section';
 import { Table } from '@/app/_components/ui/table';
@@ -9,7 +10,7 @@ import { useContent } from '../_state/content-context';
 import { AnswerName } from './answer-name';
 
 /** Every number the result rests on, and everything that was taken because nobody said it. */
-export function AssumptionsPart({ result }: { readonly result: ScoreResult }) {
+export const AssumptionsPart = memo(function AssumptionsPart({ result }: { readonly result: ScoreResult }) {
   const content = useContent();
   const kinds = byKind(result.assumptions);
   return (
@@ -36,7 +37,7 @@ export function AssumptionsPart({ result }: { readonly result: ScoreResult }) {
       ))}
     </Section>
   );
-}
+});
 
 function AssumedTable({ content, inputs }: { readonly content: Content; readonly inputs: readonly AssumedInput[] }) {
   return (

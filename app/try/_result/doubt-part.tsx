@@ -1,5 +1,6 @@
 'use client';
 
+import { memo } from 'react';
 import { Tornado } from '@/app/_components/charts/tornado';
 import { Section } from '@/app/_components/ui/section';
 import type { ScoreResult } from '@/lib/core/result';
@@ -11,7 +12,7 @@ import { AnswerName } from './answer-name';
 const MOST = 5;
 
 /** What would most reduce doubt: what a person can go and look up first, then our own figures. */
-export function DoubtPart({ result }: { readonly result: ScoreResult }) {
+export const DoubtPart = memo(function DoubtPart({ result }: { readonly result: ScoreResult }) {
   const content = useContent();
   const checks = result.doubt.filter((doubt) => doubt.canBeChecked).slice(0, MOST);
   return (
@@ -32,4 +33,4 @@ export function DoubtPart({ result }: { readonly result: ScoreResult }) {
       <Tornado doubts={result.doubt} totalHarm={result.totalHarm} />
     </Section>
   );
-}
+});

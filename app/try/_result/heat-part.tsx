@@ -1,6 +1,6 @@
 'use client';
 
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { HeatDistances } from '@/app/_components/charts/heat-distances';
 import { Section } from '@/app/_components/ui/section';
 import { Segment } from '@/app/_components/ui/segment';
@@ -12,7 +12,7 @@ import type { WholeDocument } from '../_state/whole-document';
 const CASES = [{ value: 'lot', label: 'Packs that touch' }, { value: 'one', label: 'One pack' }] as const;
 
 /** How far the fire reaches by itself, against what stands around the table. */
-export function HeatPart({ result, whole }: { readonly result: ScoreResult; readonly whole: WholeDocument }) {
+export const HeatPart = memo(function HeatPart({ result, whole }: { readonly result: ScoreResult; readonly whole: WholeDocument }) {
   const [name, setName] = useState<'lot' | 'one'>('lot');
   const heat = result.heat[name];
   return (
@@ -21,4 +21,4 @@ export function HeatPart({ result, whole }: { readonly result: ScoreResult; read
       <HeatDistances heat={heat} around={surroundingsOf(whole)} />
     </Section>
   );
-}
+});

@@ -1,12 +1,13 @@
 'use client';
 
+import { memo } from 'react';
 import { MarginNote } from '@/app/_components/ui/margin-note';
 import type { ScoreResult } from '@/lib/core/result';
 import { inHundredTeams, onceInWords } from '@/lib/wording/frequency';
 import { percent, rounded, whole } from '@/lib/wording/numbers';
 
 /** Beside the sheet: how sure we are, what a season holds, and what makes the same numbers again. */
-export function MarginNotes({ result }: { readonly result: ScoreResult }) {
+export const MarginNotes = memo(function MarginNotes({ result }: { readonly result: ScoreResult }) {
   const { battery, electrical } = result;
   return (
     <>
@@ -25,7 +26,7 @@ export function MarginNotes({ result }: { readonly result: ScoreResult }) {
       <ReferenceNote result={result} />
     </>
   );
-}
+});
 
 function firstPlaces({ risks }: ScoreResult): string {
   const likely = [...risks].sort((one, other) => other.rankFirstShare - one.rankFirstShare).slice(0, 2);

@@ -1,5 +1,6 @@
 'use client';
 
+import { memo } from 'react';
 import { Ranking } from '@/app/_components/charts/ranking';
 import { GradeMark } from '@/app/_components/ui/grade-mark';
 import { Icon } from '@/app/_components/ui/icon';
@@ -15,7 +16,7 @@ import { couldKill } from '../_words/verdict';
 export const riskAnchor = (id: string): string => `risk-${id}`;
 
 /** Risks by harm, each with its grade today and after what is planned. */
-export function RankingPart({ result }: { readonly result: ScoreResult }) {
+export const RankingPart = memo(function RankingPart({ result }: { readonly result: ScoreResult }) {
   const content = useContent();
   return (
     <Section id="ranking" title="Ranking" aside="by harm a season: how often times how bad">
@@ -27,7 +28,7 @@ export function RankingPart({ result }: { readonly result: ScoreResult }) {
       />
     </Section>
   );
-}
+});
 
 interface RankNoteProps { readonly risk: RiskResult; readonly result: ScoreResult; readonly content: Content }
 

@@ -1,6 +1,6 @@
 'use client';
 
-import { useCallback } from 'react';
+import { memo, useCallback } from 'react';
 import { GradeMark } from '@/app/_components/ui/grade-mark';
 import { Section } from '@/app/_components/ui/section';
 import type { RiskResult, ScoreResult } from '@/lib/core/result';
@@ -9,13 +9,13 @@ import { riskAnchor } from './ranking-part';
 import { RiskPage } from './risk-page';
 
 /** A part for each risk; it opens by its link and is drawn only then. */
-export function RisksPart({ result }: { readonly result: ScoreResult }) {
+export const RisksPart = memo(function RisksPart({ result }: { readonly result: ScoreResult }) {
   return (
     <Section id="risks" title="Each risk by itself">
       <div className="parts">{result.risks.map((risk) => <RiskPart key={risk.id} risk={risk} result={result} />)}</div>
     </Section>
   );
-}
+});
 
 function RiskPart({ risk, result }: { readonly risk: RiskResult; readonly result: ScoreResult }) {
   const anchor = riskAnchor(risk.id);

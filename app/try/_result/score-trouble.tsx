@@ -1,4 +1,5 @@
 import { Notice } from '@/app/_components/ui/notice';
+import { faultInWords } from '@/lib/interchange/json/fault';
 import type { ScoreState } from '../_score/score-desk';
 
 /** What keeps the room from being worked out, in words. */
@@ -9,7 +10,7 @@ export function ScoreTrouble({ score }: { readonly score: ScoreState }) {
   if (score.stage !== 'refused') return null;
   return (
     <Notice kind="act" title="The document cannot be worked out as it is">
-      <ul>{score.faults.map((fault) => <li key={`${fault.path} ${fault.problem}`}>{fault.path} {fault.problem}. Right would be: {fault.expected}.</li>)}</ul>
+      <ul>{score.faults.map((fault) => <li key={faultInWords(fault)}>{faultInWords(fault)}</li>)}</ul>
     </Notice>
   );
 }

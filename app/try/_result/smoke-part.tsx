@@ -1,12 +1,12 @@
 'use client';
 
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { SmokeCurve } from '@/app/_components/charts/smoke-curve';
 import { DisclosureTable } from '@/app/_components/ui/disclosure';
 import { Notice } from '@/app/_components/ui/notice';
 import { Section } from '@/app/_components/ui/section';
 import { Segment } from '@/app/_components/ui/segment';
-import { smokeThresholds } from '@/lib/charts/smoke-curve';
+import { smokeThresholds } from '@/lib/charts/smoke-points';
 import type { ScoreResult, SmokeCase, SmokeLevel, SmokeScreening } from '@/lib/core/result';
 import { ppm } from '@/lib/wording/measures';
 import { percent, rounded } from '@/lib/wording/numbers';
@@ -24,7 +24,7 @@ const CASES: readonly { readonly value: CaseName; readonly label: string }[] = [
 ];
 
 /** What the smoke of this room's packs does to this room's air. */
-export function SmokePart({ result }: { readonly result: ScoreResult }) {
+export const SmokePart = memo(function SmokePart({ result }: { readonly result: ScoreResult }) {
   const [name, setName] = useState<CaseName>('lot');
   const thresholds = smokeThresholds(useContent());
   const smoke = result.smoke[name];
@@ -38,7 +38,7 @@ export function SmokePart({ result }: { readonly result: ScoreResult }) {
       </Notice></div>
     </Section>
   );
-}
+});
 
 function sizeOf({ packs, volume, airChanges }: SmokeCase): string {
   return `${packs} ${packs === 1 ? 'pack' : 'packs'}, ${rounded(volume)} m³, ${rounded(airChanges)} air changes an hour`;

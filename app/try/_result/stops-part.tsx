@@ -1,5 +1,6 @@
 'use client';
 
+import { memo } from 'react';
 import { StopList } from '@/app/_components/ui/notice';
 import { Section } from '@/app/_components/ui/section';
 import type { StopResult } from '@/lib/core/result';
@@ -8,7 +9,7 @@ import { useContent } from '../_state/content-context';
 import { questionsOfStop } from './question-of-stop';
 
 /** What forbids starting. Apart from the ranking: no grade outweighs it. */
-export function StopsPart({ stops }: { readonly stops: readonly StopResult[] }) {
+export const StopsPart = memo(function StopsPart({ stops }: { readonly stops: readonly StopResult[] }) {
   const all = useContent().stops.length;
   return (
     <Section id="stops" title="Stop conditions" aside={`${all - stops.length} of ${all} clear`}>
@@ -18,7 +19,7 @@ export function StopsPart({ stops }: { readonly stops: readonly StopResult[] }) 
       <p className="small muted after">A grade says how we rank what is left. A stop says do not start, whatever the grade.</p>
     </Section>
   );
-}
+});
 
 function AnswerLink({ stop }: { readonly stop: string }) {
   const content = useContent();

@@ -25,7 +25,7 @@ export function scoreShift<Read>(engine: ScoreEngine<Read>, { post, pause, now }
         if (newest !== request.id) return;
         const step = steps.next();
         if (step.done === true) return;
-        post(step.value);
+        if (step.value !== null) post(step.value);
       }
     } catch (error) {
       post({ kind: 'failed', id: request.id, words: error instanceof Error ? error.message : String(error) });

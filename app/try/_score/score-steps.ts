@@ -17,17 +17,19 @@ export interface ScoreEngine<Read> {
 
 /** A search that takes longer ends the list: the next would take longer still, and newer work waits for it. */
 const LONGEST_SEARCH_MS = 500;
+/** Sets told at once: the page draws itself anew for every reply. */
+const SETS_A_REPLY = 8;
 
 /**
  * The answers to one request, the quick ones first: closed values, then the draws, then the best set at
- * each budget. Each step ends where newer work may take over.
+ * each budget. Each step ends where newer work may take over; a step without a reply is only that.
  * @param now milliseconds of any steady clock
  */
 export function* scoreSteps<Read>(
   request: Extract<ScoreRequest, { kind: 'score' }>,
   engine: ScoreEngine<Read>,
   now: () => number,
-): Generator<ScoreReply, void> {
+): Generator<ScoreReply | null, void> {
   const { id } = request;
   const started = now();
   const read = engine.read(request.text);
@@ -42,13 +44,13 @@ export function* scoreSteps<Read>(
   yield* budgetSteps(id, engine.bestSets(read.value), engine.budgets(result), now);
 }
 
-function* budgetSteps(id: number, search: (budget: number) => BestSet, budgets: readonly number[], now: () => number): Generator<ScoreReply, void> {
+function* budgetSteps(id: number, search: (budget: number) => BestSet, budgets: readonly number[], now: () => number): Generator<ScoreReply | null, void> {
   const sets: BestSet[] = [];
   for (const budget of budgets) {
     const started = now();
     sets.push(search(budget));
     const last = budget === budgets.at(-1) || now() - started > LONGEST_SEARCH_MS;
-    yield { kind: 'budgets', id, sets: [...sets], complete: last };
+    yield last || sets.length % SETS_A_REPLY === 0 ? { kind: 'budgets', id, sets: [...sets], complete: last } : null;
     if (last) return;
   }
 }

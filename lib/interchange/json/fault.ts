@@ -11,3 +11,8 @@ export interface DocumentFault {
 export function faultAt(path: Path, problem: string, expected: string): DocumentFault {
   return { path: jsonPath(path), problem, expected };
 }
+
+/** @returns a fault on one line, the same on the page and from the command */
+export function faultInWords({ path, problem, expected }: DocumentFault): string {
+  return `${path}: ${problem}; right would be: ${expected}`;
+}

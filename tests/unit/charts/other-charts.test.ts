@@ -34,7 +34,10 @@ describe('heat distances', () => {
     fc.assert(fc.property(level, maybe, maybe, maybe, (mid, person, combustible, clearHeight) => {
       const scaled = (factor: number) => ({ Q_kW: mid.Q_kW * factor, flameHeight: mid.flameHeight * factor, ignitionDistance: mid.ignitionDistance * factor, painDistance: mid.painDistance * factor });
       const heat = { low: scaled(0.5), mid, high: scaled(1.5) };
-      for (const width of WIDTHS) expect(faultsOf(heatScene(heat, { person, combustible, clearHeight }, width))).toEqual([]);
+      for (const width of WIDTHS) {
+        const scene = heatScene(heat, { person, combustible, clearHeight }, width);
+        expect([...faultsOf(scene), ...overlapsOf(scene)]).toEqual([]);
+      }
     }));
   });
 

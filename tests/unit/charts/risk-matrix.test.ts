@@ -4,7 +4,8 @@ import { riskMatrixScene } from '@/lib/charts/risk-matrix';
 import type { CircleMark, RectMark, Scene } from '@/lib/charts/scene';
 import type { ScoreResult } from '@/lib/core/result';
 import type { MatrixChoice } from '@/lib/core/document';
-import { boxOf, cover, faultsOf, overlapsOf } from '@/tests/support/scene-facts';
+import { touch } from '@/lib/charts/text-box';
+import { boxOf, faultsOf, overlapsOf } from '@/tests/support/scene-facts';
 import { scoreReference } from '@/tests/support/reference-venues';
 import { results } from './venues';
 
@@ -50,7 +51,7 @@ describe.each(all.map((result) => [`${result.venue}, ${result.matrix.title}`, re
     const marks = scene.marks.filter((mark) => mark.kind === 'grade');
     circles.forEach((one, index) => {
       for (const other of circles.slice(index + 1)) expect(Math.hypot(one.cx - other.cx, one.cy - other.cy)).toBeGreaterThanOrEqual(one.r + other.r);
-      for (const mark of marks) expect(one.role === 'disc' && cover(boxOf(one), boxOf(mark)) && near(one, mark.x, mark.y, mark.size)).toBe(false);
+      for (const mark of marks) expect(one.role === 'disc' && touch(boxOf(one), boxOf(mark)) && near(one, mark.x, mark.y, mark.size)).toBe(false);
     });
   });
 

@@ -1,14 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NARROW, WIDE } from '@/lib/charts/scene';
-import { smokePoints, smokeScene } from '@/lib/charts/smoke-curve';
+import { smokeScene } from '@/lib/charts/smoke-curve';
+import { smokePoints } from '@/lib/charts/smoke-points';
 import type { SmokeCase } from '@/lib/core/result';
 import { concentrationPpm, roomGases } from '@/lib/core/smoke/room-gas';
 import { yieldsOf } from '@/lib/core/smoke/screening';
 import type { Seconds } from '@/lib/units/quantity';
 import { expectWithin } from '@/tests/support/expect-within';
 import { model } from '@/tests/support/physics';
-import { faultsOf } from '@/tests/support/scene-facts';
+import { faultsOf, overlapsOf } from '@/tests/support/scene-facts';
 import { results, thresholds } from './venues';
 
 const [first] = results;
@@ -52,7 +53,7 @@ describe('the smoke curve', () => {
     fc.assert(fc.property(room, ({ peak, ...rest }) => {
       const level = (factor: number) => ({ ...lot.levels.mid, HF: { ...lot.levels.mid.HF, peakPpm: peak * factor } });
       const smoke: SmokeCase = { ...lot, ...rest, levels: { low: level(0.2), mid: level(1), high: level(2) } };
-      expect([WIDE, NARROW].flatMap((width) => faultsOf(smokeScene(smoke, thresholds, width)))).toEqual([]);
+      expect([WIDE, NARROW].flatMap((width) => { const scene = smokeScene(smoke, thresholds, width); return [...faultsOf(scene), ...overlapsOf(scene)]; })).toEqual([]);
     }), { numRuns: 200 });
   });
 });

@@ -5,7 +5,8 @@ import { frequencyRulerScene, frequencyScaleScene } from '@/lib/charts/frequency
 import { heatScene } from '@/lib/charts/heat-distances';
 import { riskMatrixScene } from '@/lib/charts/risk-matrix';
 import { NARROW, type Scene, WIDE } from '@/lib/charts/scene';
-import { smokeScene, smokeThresholds } from '@/lib/charts/smoke-curve';
+import { smokeScene } from '@/lib/charts/smoke-curve';
+import { smokeThresholds } from '@/lib/charts/smoke-points';
 import { tornadoScene } from '@/lib/charts/tornado';
 import { edition1 } from '@/lib/content/edition-1';
 import type { ScoreResult } from '@/lib/core/result';
@@ -18,6 +19,7 @@ export const thresholds = smokeThresholds(edition1);
 /** The reference venues as the engine scores them, each with its best set as the open actions. */
 export const results: readonly ScoreResult[] = REFERENCE_VENUES.map((venue) => scoreReference(venue, 200, { planned: scoreReference(venue, 50).bestSet.controls }));
 
+const FIRES = ['one', 'lot', 'allOnTable', 'storeLot', 'vehicle'] as const;
 const WIDTHS = [WIDE, NARROW] as const;
 
 /** Every scene of a venue, by a name that says which. */
@@ -30,7 +32,7 @@ export function scenesOf(result: ScoreResult): readonly { readonly name: string;
     ...ties.map((tie) => ({ name: `bow tie ${tie.risk.id}`, scene: bowTieScene(tie) })),
     ...ties.flatMap((tie) => tie.branches.map((branch) => ({ name: `thread ${tie.risk.id} ${branch.branch.id}`, scene: threadScene(branch, 'thread') }))),
     ...WIDTHS.flatMap((width) => [
-      ...Object.entries(result.smoke).map(([fire, smoke]) => ({ name: `smoke ${fire} ${width}`, scene: smokeScene(smoke, thresholds, width) })),
+      ...FIRES.map((fire) => ({ name: `smoke ${fire} ${width}`, scene: smokeScene(result.smoke[fire], thresholds, width) })),
       { name: `heat one ${width}`, scene: heatScene(result.heat.one, { person: 1, combustible: 0.3, clearHeight: 0.5 }, width) },
       { name: `heat lot ${width}`, scene: heatScene(result.heat.lot, { person: 0.1, combustible: 0.05, clearHeight: 3 }, width) },
       { name: `heat bare ${width}`, scene: heatScene(result.heat.lot, { person: null, combustible: null, clearHeight: null }, width) },

@@ -69,7 +69,7 @@ const FAULTS: Readonly<Record<string, readonly (readonly [path: string, problem:
     ['$.planned[0]', 'is the text "response-dril"', '"response-drill" was probably meant'],
   ],
   '14-planned-twice.json': [
-    ['$.effortBudget', 'is -1', 'a number from 0 to 1,000 points'],
+    ['$.effortBudget', 'is -1', 'a number from 0 to 120 points'],
     ['$.seed', 'is 4294967296', 'a whole number from 0 to 4,294,967,295'],
     ['$.planned[2]', 'is "charge-box" a second time', 'each control once'],
   ],

@@ -34,6 +34,7 @@ describe('inHundredTeams', () => {
     [1 / 170, 'in 100 teams like yours, about 1 every 2 seasons'],
     [1 / 44, 'in 100 teams like yours, about 2.3 a season'],
     [1 / 99, 'in 100 teams like yours, about 1 a season'],
+    [1 / 120, 'in 100 teams like yours, about 1 a season'],
     [0.0001, 'in 100 teams like yours, about 1 every 100 seasons'],
     [0, 'does not arise here'],
   ])('says %d events a season as "%s"', (frequency, words) => {

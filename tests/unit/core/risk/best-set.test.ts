@@ -55,10 +55,10 @@ describe('the best set of actions', () => {
     }), { numRuns: 25 });
   }, 120_000);
 
-  it('stays within the budget, never does worse with more of it, and is quick with a very large one', () => {
+  it('stays within the budget, never does worse with more of it, and is quick with the largest that a document may ask for', () => {
     const { setup } = ready(referenceDocument('bad-store'));
     let before = Number.POSITIVE_INFINITY;
-    for (const budget of [0, 1, 6, 12, 24, 40, 400]) {
+    for (const budget of [0, 1, 6, 12, 24, 40, 120]) {
       const found = bestSet(setup, budget);
       expect(found.effort).toBeLessThanOrEqual(budget);
       expect(found.harmAfter).toBeLessThanOrEqual(before);

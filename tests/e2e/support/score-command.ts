@@ -1,0 +1,31 @@
+import { execFile } from 'node:child_process';
+import path from 'node:path';
+import type { ScoreResult } from '../../../lib/core/result';
+
+const root = path.resolve(import.meta.dirname, '../../..');
+
+interface Said { readonly code: number; readonly out: string; readonly err: string }
+
+function run(file: string): Promise<Said> {
+  return new Promise((resolve) => {
+    execFile('npm', ['run', '--silent', 'score', '--', file], { cwd: root, maxBuffer: 64 * 1024 * 1024 }, (error, out, err) => {
+      resolve({ code: typeof error?.code === 'number' ? error.code : 0, out, err });
+    });
+  });
+}
+
+/** What the command says of a document. @throws when the command refuses it */
+export async function scoreByCommand(file: string): Promise<ScoreResult> {
+  const { code, out, err } = await run(file);
+  if (code !== 0) throw new Error(`the command refused ${file}: ${err}`);
+  return JSON.parse(out) as ScoreResult;
+}
+
+/** The lines in which the command says what is wrong with a document. */
+export async function faultsByCommand(file: string): Promise<readonly string[]> {
+  const { code, err } = await run(file);
+  if (code !== 2) throw new Error(`the command took ${file}`);
+  return err.split('\n').filter((line) => line !== '');
+}
+
+export const inProject = (file: string): string => path.join(root, file);

@@ -1,0 +1,36 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page, type Request } from '@playwright/test';
+
+/** What a page did that nobody asked for. */
+export interface Watched {
+  readonly complaints: string[];
+  readonly requests: Request[];
+}
+
+/** Keeps everything a page complains of and asks the network for, from now on. */
+export function watch(page: Page): Watched {
+  const watched: Watched = { complaints: [], requests: [] };
+  page.on('console', (message) => { if (message.type() === 'error' || message.type() === 'warning') watched.complaints.push(message.text()); });
+  page.on('pageerror', (error) => watched.complaints.push(error.message));
+  page.on('request', (request) => watched.requests.push(request));
+  return watched;
+}
+
+/** No complaint, and nothing asked of any other place. */
+export function expectQuiet(page: Page, watched: Watched): void {
+  const { origin } = new URL(page.url());
+  expect(watched.complaints).toEqual([]);
+  expect(watched.requests.map((request) => request.url()).filter((url) => !url.startsWith(origin) && !url.startsWith('data:') && !url.startsWith('blob:'))).toEqual([]);
+}
+
+/** WCAG 2.2 A and AA, and good practice. */
+export async function expectAccessible(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map((violation) => ({ rule: violation.id, where: violation.nodes.map((node) => node.target.join(' ')) }))).toEqual([]);
+}
+
+/** The page is no wider than the window: nothing has to be pushed sideways to be read. */
+export async function expectNoSidewaysScroll(page: Page): Promise<void> {
+  const { wanted, given } = await page.evaluate(() => ({ wanted: document.documentElement.scrollWidth, given: document.documentElement.clientWidth }));
+  expect(wanted).toBeLessThanOrEqual(given);
+}

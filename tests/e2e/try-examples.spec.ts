@@ -1,0 +1,52 @@
+import { expect, test } from '@playwright/test';
+import { openExample } from './support/room-page';
+import { expectAccessible, expectNoSidewaysScroll, expectQuiet, watch } from './support/watched-page';
+
+const VERDICTS = {
+  'good-hall': 'No stop condition holds, and no risk grades high.',
+  'ordinary-classroom': 'Do not start. One condition stops it.',
+  'bad-store': 'Do not start. 15 conditions stop it.',
+};
+
+for (const [example, verdict] of Object.entries(VERDICTS)) {
+  for (const width of [360, 1280]) {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      test(`${example} at ${width} px, ${colorScheme}: readable by everybody, quiet, and inside the window`, async ({ page }) => {
+        await page.setViewportSize({ width, height: 900 });
+        await page.emulateMedia({ colorScheme });
+        const watched = watch(page);
+        await openExample(page, example);
+        await expect(page.getByRole('heading', { level: 1 })).toHaveText(verdict);
+        await page.goto(`/try?example=${example}#risk-charge-runaway`);
+        await expect(page.getByRole('heading', { name: 'What leads to it, what follows' })).toBeVisible();
+        await page.goto(`/try?example=${example}#answers-table`);
+        await expect(page.getByRole('group', { name: 'What are the packs standing on?' })).toBeVisible();
+        await expectNoSidewaysScroll(page);
+        await expectAccessible(page);
+        expectQuiet(page, watched);
+      });
+    }
+  }
+}
+
+for (const path of ['/', '/method', '/try']) {
+  for (const width of [360, 1280]) {
+    test(`${path} at ${width} px: readable by everybody, quiet, and inside the window`, async ({ page }) => {
+      await page.setViewportSize({ width, height: 900 });
+      const watched = watch(page);
+      await page.goto(path);
+      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+      await expectNoSidewaysScroll(page);
+      await expectAccessible(page);
+      expectQuiet(page, watched);
+    });
+  }
+}
+
+test('without scripts the page says what is missing and names the command', async ({ browser }) => {
+  const page = await browser.newPage({ javaScriptEnabled: false });
+  await page.goto('/try?example=good-hall');
+  await expect(page.getByText('needs scripts for it')).toBeVisible();
+  await expect(page.getByText('npm run --silent score --').first()).toBeVisible();
+  await page.close();
+});

@@ -1,0 +1,46 @@
+import { expect, test, type Page } from '@playwright/test';
+import { onceInWords, onceRangeWords } from '../../lib/wording/frequency';
+import { percent, rounded } from '../../lib/wording/numbers';
+import type { ScoreResult } from '../../lib/core/result';
+import { openExample, scored } from './support/room-page';
+import { inProject, scoreByCommand } from './support/score-command';
+
+/** The ranking, the totals, the best set and the reference line of the page are those of a result. */
+async function expectNumbersOf(page: Page, result: ScoreResult): Promise<void> {
+  const rows = page.locator('#ranking ol > li');
+  await expect(rows).toHaveCount(result.risks.length);
+  for (const [index, risk] of result.risks.entries()) {
+    const row = rows.nth(index);
+    await expect(row.getByRole('link', { name: risk.title })).toBeVisible();
+    await expect(row).toContainText(onceInWords(risk.topFrequencyMean));
+    if (risk.exposure > 0) await expect(row).toContainText(onceRangeWords(risk.frequency));
+  }
+  const behind = page.getByRole('complementary', { name: 'Behind the numbers' });
+  await expect(behind).toContainText(`Harm ${rounded(result.totalHarm)} points (${rounded(result.totalHarmDraws.p05)} to ${rounded(result.totalHarmDraws.p95)})`);
+  await expect(behind).toContainText(`seed ${result.seed}, 4,000 draws, input ${result.inputHash.slice(0, 16)}`);
+  await expect(page.locator('#effort-words')).toContainText(`take away ${percent(result.bestSet.cut)}`);
+  await expect(page.locator('#stops h3')).toHaveText(result.stops.map((stop) => stop.title));
+}
+
+for (const example of ['good-hall', 'ordinary-classroom', 'bad-store']) {
+  test(`${example}: the page says what the command says`, async ({ page }) => {
+    await openExample(page, example);
+    await expectNumbersOf(page, await scoreByCommand(inProject(`public/examples/${example}.json`)));
+  });
+}
+
+test('a changed and planned room, downloaded: the command says what the page says', async ({ page }, info) => {
+  await page.goto('/try?example=ordinary-classroom#q-table-surface');
+  await scored(page);
+  const before = await scoreByCommand(inProject('public/examples/ordinary-classroom.json'));
+  await page.getByRole('group', { name: 'What are the packs standing on?' }).getByRole('radio', { name: /Wood, plastic or carpet/ }).check();
+  await page.getByRole('checkbox', { name: /A spot outdoors/ }).first().check();
+  await scored(page);
+  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Download the document' }).click()]);
+  const file = info.outputPath('changed.json');
+  await download.saveAs(file);
+  const after = await scoreByCommand(file);
+  expect(after.totalHarm).toBeGreaterThan(before.totalHarm);
+  expect(after.plannedHarm).toBeLessThan(after.totalHarm);
+  await expectNumbersOf(page, after);
+});
