@@ -1,4 +1,3 @@
-import { scaleLinear } from 'd3-scale';
 import { area, curveLinear, line as curve } from 'd3-shape';
 import type { SmokeCase } from '@/lib/core/result';
 import { ppm } from '@/lib/wording/measures';
@@ -6,16 +5,14 @@ import { whole } from '@/lib/wording/numbers';
 import { circle, line, path, text } from './marks';
 import { type ChartWidth, type Mark, type Scene, type TextMark, WIDE } from './scene';
 import { limitMarks, limitsOf } from './smoke-limits';
+import { type SmokePlot, smokePlot } from './smoke-plot';
 import { type SmokePoint, smokePoints, smokeSpan, type SmokeThresholds } from './smoke-points';
 import { textBox, touch } from './text-box';
 import { textWidth } from './text-width';
 
-/** Room for the words of the thresholds at the right of the wide drawing. */
-const LABELS = 176;
-
 /** The curve with its thresholds. What it tells is where to be at the first smoke, never how long one may stay. */
 export function smokeScene(smoke: SmokeCase, thresholds: SmokeThresholds, width: ChartWidth): Scene {
-  const plot = plotOf(smoke, thresholds, width);
+  const plot = smokePlot(smoke, thresholds, width);
   const points = smokePoints(smoke, smokeSpan(smoke));
   const words = [...timeWords(plot, smoke), ...limitMarks(plot, limitsOf(thresholds)).words];
   return {
@@ -31,33 +28,6 @@ function finding(smoke: SmokeCase, thresholds: SmokeThresholds): string {
   const peak = `Smoke in the room on a well-mixed model: at most ${ppm(mid.HF.peakPpm)} of hydrogen fluoride on the middle estimate, ${ppm(low.HF.peakPpm)} to ${ppm(high.HF.peakPpm)} over the range.`;
   const reached = high.HF.peakPpm >= thresholds.dangerous ? `It can pass ${ppm(thresholds.dangerous)}, which is immediately dangerous.` : `Irritation begins at ${ppm(thresholds.irritation)}.`;
   return `${peak} ${reached} Near the pack it is more. Leave at the first smoke.`;
-}
-
-export interface SmokePlot {
-  readonly width: ChartWidth;
-  readonly height: number;
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-  readonly x: (seconds: number) => number;
-  readonly y: (ppm: number) => number;
-  readonly yTicks: readonly number[];
-  readonly minutes: number;
-}
-
-function plotOf(smoke: SmokeCase, thresholds: SmokeThresholds, width: ChartWidth): SmokePlot {
-  const wide = width === WIDE;
-  const height = wide ? 340 : 320;
-  const [top, bottom] = [46, height - 42];
-  const span = smokeSpan(smoke);
-  const most = Math.max(smoke.levels.high.HF.peakPpm, thresholds.dangerous) * 1.08;
-  const y = scaleLinear().domain([0, most]).nice(5).range([bottom, top]);
-  const yTicks = y.ticks(5);
-  const left = Math.max(...yTicks.map((tick) => textWidth(whole(tick)))) + 10;
-  const right = width - (wide ? LABELS : 6);
-  const x = scaleLinear().domain([0, span]).range([left, right]);
-  return { width, height, left, right, top, bottom, x, y, yTicks, minutes: span / 60 };
 }
 
 function frame(plot: SmokePlot): readonly Mark[] {

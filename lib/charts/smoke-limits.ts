@@ -1,7 +1,7 @@
 import { ppm } from '@/lib/wording/measures';
 import { line, text, textLines } from './marks';
 import { LINE_HEIGHT, type LineMark, type TextMark, WIDE } from './scene';
-import type { SmokePlot } from './smoke-curve';
+import type { SmokePlot } from './smoke-plot';
 import type { SmokeThresholds } from './smoke-points';
 
 interface Limit { readonly at: number; readonly role: 'limit' | 'lesser'; readonly words: readonly [string, string]; readonly narrow: string }

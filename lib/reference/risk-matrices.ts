@@ -22,7 +22,7 @@ export interface TableMatrix {
  * Severity category of MIL-STD-882E for a severity class of ours: 5 catastrophic (1), 4 critical (2),
  * 3 marginal (3), 2 and 1 negligible (4). The correspondence is our judgement.
  */
-export const MIL_STD_CATEGORY: readonly [4, 4, 3, 2, 1] = [4, 4, 3, 2, 1];
+const MIL_STD_CATEGORY: readonly [4, 4, 3, 2, 1] = [4, 4, 3, 2, 1];
 
 /** Table III by level (A frequent to F eliminated) and category 1 to 4. */
 export const MIL_STD_TABLE_III = {

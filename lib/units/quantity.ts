@@ -15,7 +15,6 @@ export type Litres = Quantity<'L'>;
 export type Seconds = Quantity<'s'>;
 export type Minutes = Quantity<'min'>;
 export type WattHours = Quantity<'Wh'>;
-export type Watts = Quantity<'W'>;
 export type Kilowatts = Quantity<'kW'>;
 export type KilowattsPerSquareMetre = Quantity<'kW/m²'>;
 export type Volts = Quantity<'V'>;
@@ -44,21 +43,4 @@ export const refuse = (reason: string): { readonly ok: false; readonly reason: s
 export function of<Q extends Quantity<string>>(value: number): Q {
   if (!Number.isFinite(value)) throw new Error(`a quantity must be finite, got ${value}`);
   return value as Q;
-}
-
-/**
- * Puts a unit on a number from outside, within a stated range.
- * @param value any number
- * @param name what it is, in words, for the reason
- * @param range least and most, both allowed
- * @returns the quantity, or the reason why not
- */
-export function within<Q extends Quantity<string>>(
-  value: number,
-  name: string,
-  range: { readonly min: number; readonly max: number },
-): Result<Q> {
-  if (!Number.isFinite(value)) return refuse(`${name} must be a number`);
-  if (value < range.min || value > range.max) return refuse(`${name} must lie between ${range.min} and ${range.max}, got ${value}`);
-  return ok(value as Q);
 }

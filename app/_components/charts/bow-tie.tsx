@@ -43,7 +43,7 @@ function Knot({ tie }: { readonly tie: Tie }) {
       <p className="side-h">What it does, and what limits it</p>
       {tie.branches.map(({ branch, bars }) => (
         <div className="line" key={branch.id}>
-          <h4>{branch.title}</h4>
+          <p className="end">{branch.title}</p>
           <p className="small row"><GradeMark grade={branch.grade} /><span className="muted">{severityWord(branch.severity).toLowerCase()}</span></p>
           {bars.length === 0 ? <p className="small muted">nothing limits it</p> : <SceneSvg scene={threadScene({ bars }, spoken(bars))} />}
         </div>

@@ -19,7 +19,7 @@ interface FrameProps {
 export function Frame({ here, margin, marginLabel = 'Notes', wide = false, children }: FrameProps) {
   return (
     <div className="frame">
-      <div className="top"><Brand /></div>
+      <header className="top"><Brand /></header>
       <div className="side"><div className="side-in"><Places here={here} /></div></div>
       <div className={wide ? 'work wide' : 'work'}>
         <main className="sheet" id="main" tabIndex={-1}>{children}</main>

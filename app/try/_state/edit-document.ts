@@ -9,9 +9,10 @@ export type TickState = 'yes' | 'no' | 'not sure' | 'not answered';
 
 /** The document with one answer set, or taken away when `answer` is undefined. Ticks left open go with it. */
 export function withAnswer(whole: WholeDocument, question: string, answer: Answer | undefined): WholeDocument {
-  const answers = without(partOf(whole, 'answers'), question);
-  const ticks = without(partOf(whole, 'notSureTicks'), question);
-  return withTicks({ ...whole, answers: answer === undefined ? answers : { ...answers, [question]: answer } }, ticks);
+  const answers = partOf(whole, 'answers');
+  // An answer that is there already keeps its place, so that a download differs from what was pasted in that answer only.
+  const changed = answer === undefined ? without(answers, question) : { ...answers, [question]: answer };
+  return withTicks({ ...whole, answers: changed }, without(partOf(whole, 'notSureTicks'), question));
 }
 
 /** What a line of a multi question says today. */
@@ -39,6 +40,7 @@ export function withTick(whole: WholeDocument, question: MultiQuestion, option: 
 /** The document with the fields of a number question; fields left empty are left out, never zero. */
 export function withNumbers(whole: WholeDocument, question: string, numbers: Readonly<Record<string, number | undefined>>): WholeDocument {
   const given = Object.entries(numbers).flatMap(([input, value]) => (value === undefined ? [] : [[input, value] as const]));
+  if (sameNumbers(answerOf(whole, question), given)) return whole;
   return withAnswer(whole, question, given.length === 0 ? undefined : Object.fromEntries(given));
 }
 
@@ -55,6 +57,13 @@ export function withAllPlanned(whole: WholeDocument, controls: readonly string[]
 
 export function withBudget(whole: WholeDocument, effortBudget: number): WholeDocument {
   return { ...whole, effortBudget };
+}
+
+/** Whether these are the numbers that stand there, in whatever order; "not sure" stands while every box is empty. */
+function sameNumbers(answer: Answer | undefined, given: readonly (readonly [string, number])[]): boolean {
+  if (typeof answer !== 'object' || Array.isArray(answer)) return given.length === 0;
+  const standing: Readonly<Record<string, unknown>> = { ...answer };
+  return Object.keys(standing).length === given.length && given.every(([input, value]) => standing[input] === value);
 }
 
 function without(part: Readonly<Record<string, unknown>>, key: string): Readonly<Record<string, unknown>> {

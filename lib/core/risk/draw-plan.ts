@@ -11,7 +11,7 @@ import { severityCase } from './severity';
 export const FAILS = 0;
 export const IN_PLACE = 1;
 export const PARTLY = 2;
-export const UNSURE = 3;
+const UNSURE = 3;
 const MODE_OF: Readonly<Record<ControlState, number>> = { 'in place': IN_PLACE, partly: PARTLY, 'not sure': UNSURE, absent: FAILS, 'not applicable': FAILS };
 
 /** Everything a draw needs, in flat arrays: made once for a venue and its states. */

@@ -8,7 +8,7 @@ import type { RandomStream } from './random-stream';
  * variates to the normal distribution.
  */
 const LAYERS = 128;
-export const RIGHT_EDGE = 3.442619855899;
+const RIGHT_EDGE = 3.442619855899;
 export const LAYER_AREA = 9.91256303526217e-3;
 
 const density = (x: number): number => Math.exp(-0.5 * x * x);

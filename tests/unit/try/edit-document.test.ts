@@ -46,6 +46,15 @@ describe('changing answers in place', () => {
     expect(withNumbers(room, 'size', { volume: 0 })['answers']).toMatchObject({ size: { volume: 0 } });
   });
 
+  it('changes nothing when the same numbers are given in another order, or "not sure" is left alone', () => {
+    const sized = withNumbers(room, 'size', { length: 4, width: 3 });
+    expect(withNumbers(sized, 'size', { width: 3, length: 4 })).toBe(sized);
+    expect(withNumbers(sized, 'size', { width: 3, length: 5 })).not.toBe(sized);
+    const unsure = withAnswer(room, 'size', 'not sure');
+    expect(withNumbers(unsure, 'size', { length: undefined, width: undefined })).toBe(unsure);
+    expect(Object.keys(withAnswer(sized, 'surface', 'stone')['answers'] as object)).toEqual(['surface', 'kit', 'size']);
+  });
+
   it('plans an action once, in the order in which they were planned', () => {
     const planned = withAllPlanned(room, ['box', 'drill', 'box']);
     expect(planned['planned']).toEqual(['drill', 'box']);
