@@ -25,7 +25,12 @@ export interface Control {
   readonly group: string | null;
   readonly effort: { readonly hours: number; readonly moneyBand: number };
   readonly goodLooksLike: string;
+  /** inputs that change with the control when it is put in place; none in the first edition */
+  readonly moves?: readonly InputMove[];
 }
+
+/** An input that an action moves: always, or only when the venue's own figure is lower or higher than `to`. */
+export interface InputMove { readonly input: string; readonly to: InputValue; readonly only: 'always' | 'if lower' | 'if higher' }
 
 /** One use of a control: the share of causes or cases it can act on, above 0 to 1. */
 export interface ControlUse { readonly control: string; readonly reach: number }

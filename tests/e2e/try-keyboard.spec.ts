@@ -16,6 +16,8 @@ async function tabTo(page: Page, words: RegExp): Promise<void> {
 }
 
 test('with the keyboard alone: choose a room, move the slider, change an answer', async ({ page }) => {
+  // Some hundred presses, one after the other.
+  test.slow();
   await page.goto('/try');
   await tabTo(page, /^Ordinary classroom$/);
   await page.keyboard.press('Enter');

@@ -1,4 +1,5 @@
 import { edition1 } from '@/lib/content/edition-1';
+import type { Content } from '@/lib/content/model';
 import { resolveVenue } from '@/lib/core/answers/resolve-venue';
 import type { Venue } from '@/lib/core/answers/venue';
 import type { AssessmentDocument } from '@/lib/core/document';
@@ -7,8 +8,8 @@ import { type RiskSetup, riskSetup } from '@/lib/core/risk/risk-setup';
 
 export interface Ready { readonly venue: Venue; readonly setup: RiskSetup; readonly today: ClosedEvaluation }
 
-export function ready(document: AssessmentDocument): Ready {
-  const venue = resolveVenue(edition1, document);
+export function ready(document: AssessmentDocument, content: Content = edition1): Ready {
+  const venue = resolveVenue(content, document);
   const setup = riskSetup(venue, document);
   return { venue, setup, today: evaluateClosed(setup, venue) };
 }

@@ -47,7 +47,7 @@ interface ButtonLinkProps extends Look {
 /** Looks like a button, goes somewhere: a link for the browser and for assistive technology. */
 export function ButtonLink({ href, kind = 'outline', size = 'normal', download, children }: ButtonLinkProps) {
   const props = { href, className: look(kind, size), children };
-  return href.startsWith('/') && download === undefined ? <Link {...props} /> : <a {...props} download={download} />;
+  return href.startsWith('/') && download === undefined ? <Link {...props} prefetch={false} /> : <a {...props} download={download} />;
 }
 
 function look(kind: ButtonKind, size: 'normal' | 'small'): string {

@@ -13,7 +13,7 @@ export function Places({ here }: { readonly here?: PlaceId }) {
     <nav className="places" aria-label="Places">
       <ul>
         {PLACES.map((place) => (
-          <li key={place.id}><Link href={place.href} aria-current={place.id === here ? 'page' : undefined}>{place.text}</Link></li>
+          <li key={place.id}><Link href={place.href} prefetch={false} aria-current={place.id === here ? 'page' : undefined}>{place.text}</Link></li>
         ))}
       </ul>
     </nav>

@@ -33,7 +33,7 @@ export function stateOf(venue: Venue, control: string): ControlState {
   return state;
 }
 
-/** The same venue with the states of some controls changed; inputs and exposures stay (amendment A49). */
+/** The same venue with the states of some controls changed; inputs and exposures stay. */
 export function withStates(venue: Venue, changes: ReadonlyMap<string, ControlState>): Venue {
   return { ...venue, states: new Map([...venue.states, ...changes]) };
 }

@@ -4,7 +4,7 @@ import { type Open, relaxedBound } from './relaxed-bound';
 import type { RiskSetup } from './risk-setup';
 import { SearchState } from './search-state';
 
-export interface ChosenSet {
+interface ChosenSet {
   readonly budget: number;
   /** ids in order */
   readonly controls: readonly string[];
@@ -24,12 +24,16 @@ const TIGHT_FROM = 3;
  * The set of controls that leaves the least mean harm within a budget of effort, found exactly by depth-first
  * branch and bound. The quick bound fills the budget with fractions of the best remaining candidates at
  * their gains here and now (gains never grow as others join), the tight one relaxes the whole problem: no
- * better and no equal set is ever cut.
+ * better and no equal set is ever cut. Candidates whose effects are no products are settled first, while
+ * the bound takes the severities of those still open for granted.
  * @param budget effort points, 0 or more
  */
 export function bestSet(setup: RiskSetup, budget: number, candidates: readonly Candidate[] = candidatesOf(setup.venue)): ChosenSet {
-  const search = new Search(new SearchState(setup, candidates), budget);
-  search.open(candidates.map((_, index) => index), budget, 0);
+  const state = new SearchState(setup, candidates);
+  const search = new Search(state);
+  const entangled = state.entangled;
+  const free = candidates.map((_, index) => index).filter((index) => !entangled.includes(index));
+  search.settle(entangled, free, budget, 0);
   const controls = search.best.map((index) => candidates[index]?.control ?? '').sort();
   return {
     budget,
@@ -49,17 +53,30 @@ class Search {
   private readonly tie: number;
   private readonly chosen: number[] = [];
 
-  constructor(private readonly state: SearchState, private readonly budget: number) {
+  constructor(private readonly state: SearchState) {
     this.bestHarm = state.harm;
     this.tie = state.harm * TIE;
   }
 
   /**
-   * @param open candidates that may still join, by index
+   * Settles the entangled one by one, in and then out, and searches the free ones under each combination.
+   * @param entangled still to be settled, by index
+   * @param free all others
    * @param left effort that is left
    * @param spent effort of those that have joined
    */
-  open(open: readonly number[], left: number, spent: number): void {
+  settle(entangled: readonly number[], free: readonly number[], left: number, spent: number): void {
+    const affordable = entangled.filter((index) => this.state.effortOf(index) <= left);
+    const [next, ...rest] = affordable;
+    if (next === undefined) { this.open(free, left, spent); return; }
+    this.nodes += 1;
+    if (this.hopelessWhateverIsSettled(affordable, free, left)) return;
+    this.joining(next, (effort) => this.settle(rest, free, left - effort, spent + effort));
+    this.settle(rest, free, left, spent);
+  }
+
+  /** @param open candidates that may still join, by index */
+  private open(open: readonly number[], left: number, spent: number): void {
     this.nodes += 1;
     this.keepIfBetter(spent);
     let remaining = this.worthwhile(open, left);
@@ -67,13 +84,24 @@ class Search {
       if (this.hopeless(remaining, left)) return;
       const [next, ...rest] = remaining;
       if (next === undefined) return;
-      this.state.join(next.index);
-      this.chosen.push(next.index);
-      this.open(rest.map((one) => one.index), left - next.effort, spent + next.effort);
-      this.chosen.pop();
-      this.state.undo();
+      this.joining(next.index, (effort) => this.open(rest.map((one) => one.index), left - effort, spent + effort));
       remaining = rest;
     }
+  }
+
+  private joining(index: number, then: (effort: number) => void): void {
+    this.state.join(index);
+    this.chosen.push(index);
+    then(this.state.effortOf(index));
+    this.chosen.pop();
+    this.state.undo();
+  }
+
+  private hopelessWhateverIsSettled(entangled: readonly number[], free: readonly number[], left: number): boolean {
+    this.state.grant(entangled);
+    const hopeless = this.state.harm > this.bestHarm + this.tie && this.hopeless(this.worthwhile([...entangled, ...free], left), left);
+    this.state.undo();
+    return hopeless;
   }
 
   private worthwhile(open: readonly number[], left: number): Open[] {

@@ -1,4 +1,4 @@
-import type { ControlState } from '@/lib/content/model';
+import type { ControlState, InputMove, InputValue } from '@/lib/content/model';
 import { stateOf, type Venue, withStates } from '@/lib/core/answers/venue';
 import { countedUses } from './counted-uses';
 import { failuresOf, type RiskSetup } from './risk-setup';
@@ -25,8 +25,24 @@ export function candidatesOf(venue: Venue): readonly Candidate[] {
   });
 }
 
+/**
+ * The venue with some controls put in place. A control that moves inputs moves them too, and only for the
+ * better; the first edition has none, so there an action moves a state alone (amendment A49).
+ */
 export function inPlace(venue: Venue, controls: readonly string[]): Venue {
-  return withStates(venue, new Map(controls.filter((control) => stateOf(venue, control) !== 'not applicable').map((control) => [control, 'in place'])));
+  const open = controls.filter((control) => stateOf(venue, control) !== 'not applicable' && stateOf(venue, control) !== 'in place');
+  const changed = withStates(venue, new Map(open.map((control): [string, ControlState] => [control, 'in place'])));
+  const moves = open.flatMap((control) => venue.content.controls.find((one) => one.id === control)?.moves ?? []);
+  if (moves.length === 0) return changed;
+  const inputs = new Map(venue.inputs);
+  for (const move of moves) if (applies(move, inputs.get(move.input))) inputs.set(move.input, move.to);
+  return { ...changed, inputs };
+}
+
+function applies(move: InputMove, now: InputValue | undefined): boolean {
+  if (move.only === 'always') return true;
+  if (typeof now !== 'number' || typeof move.to !== 'number') throw new Error(`input ${move.input} cannot be compared`);
+  return move.only === 'if lower' ? now < move.to : now > move.to;
 }
 
 /** How one path changes when a control is put in place: a use that joins, a use that leaves, another severity. */

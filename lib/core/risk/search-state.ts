@@ -1,40 +1,40 @@
-import { type Candidate, inPlace } from './candidates';
-import { countedUses, effectiveFailure } from './counted-uses';
-import { failuresOf, type RiskSetup } from './risk-setup';
+import type { Candidate } from './candidates';
 import { evaluateClosed } from './closed-form';
-import { severityCase } from './severity';
+import { type Effect, pathEffects } from './path-effects';
+import type { RiskSetup } from './risk-setup';
+import { SeverityMasks } from './severity-masks';
 
-/** What a candidate does on one path: a factor of its own, or a member of a group whose best alone counts. */
-interface Effect {
-  readonly path: number;
-  /** slot of the group's standing on this path, −1 when the control stands alone */
-  readonly slot: number;
-  /** mean effective failure in place */
-  readonly after: number;
-  /** today's, for a control that stands alone */
-  readonly before: number;
-}
+/** What it takes to undo a step to the last digit. */
+interface Step { readonly mask: number; readonly frequencies: readonly (readonly [number, number])[]; readonly slots: readonly (readonly [number, number])[] }
 
 /**
- * The closed total harm while controls join and leave one by one: each step touches only the paths it
- * changes, so that a search can afford many thousands of them.
+ * The closed total harm while controls join and leave one by one: frequency of each path times its weight.
+ * Each step touches only the paths it changes, so that a search can afford many thousands of them.
  */
 export class SearchState {
+  /** total harm as it stands */
   harm: number;
-  private readonly pathHarm: Float64Array;
-  /** mean effective failure of the member that counts, per group and path */
-  private readonly standing: number[] = [];
+  private readonly frequency: Float64Array;
+  private weight: Float64Array;
+  /** mean effective failure of the member that counts, by group and path */
+  private readonly standing: number[];
   private readonly effects: readonly (readonly Effect[])[];
-  private readonly containment: Containment;
-  private readonly trail: { readonly harm: number; readonly paths: readonly (readonly [number, number])[]; readonly slots: readonly (readonly [number, number])[]; readonly index: number }[] = [];
+  private readonly masks: SeverityMasks;
+  private mask = 0;
+  private readonly trail: Step[] = [];
 
   constructor(setup: RiskSetup, private readonly candidates: readonly Candidate[]) {
-    const closed = evaluateClosed(setup, setup.venue);
-    this.pathHarm = Float64Array.from(closed.risks.flatMap((risk) => risk.branches.map((branch) => branch.harm)));
-    this.harm = closed.totalHarm;
-    this.effects = this.effectsOf(setup);
-    this.containment = new Containment(setup, candidates);
+    this.frequency = Float64Array.from(evaluateClosed(setup, setup.venue).risks.flatMap((risk) => risk.branches.map((branch) => branch.frequency)));
+    const { effects, standing } = pathEffects(setup, candidates);
+    this.effects = effects;
+    this.standing = [...standing];
+    this.masks = new SeverityMasks(setup, candidates);
+    this.weight = this.masks.weights(0);
+    this.harm = this.total();
   }
+
+  /** Candidates that a search has to settle before the others, because their effects are not products. */
+  get entangled(): readonly number[] { return this.masks.entangled; }
 
   effortOf(index: number): number { return this.candidates[index]?.effort ?? Number.POSITIVE_INFINITY; }
 
@@ -43,39 +43,50 @@ export class SearchState {
 
   /** Fall of total harm if this candidate joined now, 0 or more. */
   gainOf(index: number): number {
+    const after = this.weightsWith(index);
     let gain = 0;
-    const weights = this.containment.changesBy(index);
-    for (const effect of this.effects[index] ?? []) {
-      const harm = this.pathHarm[effect.path] as number;
-      gain += harm * (1 - this.ratioOf(effect) * (weights?.get(effect.path) ?? 1));
+    if (after === this.weight) {
+      for (const effect of this.effects[index] ?? []) gain += this.harmOf(effect.path) * (1 - this.ratioOf(effect));
+      return gain;
     }
-    if (weights !== null) {
-      const touched = new Set((this.effects[index] ?? []).map((effect) => effect.path));
-      for (const [path, ratio] of weights) if (!touched.has(path)) gain += (this.pathHarm[path] as number) * (1 - ratio);
+    const ratios = new Map((this.effects[index] ?? []).map((effect) => [effect.path, this.ratioOf(effect)]));
+    for (let path = 0; path < this.frequency.length; path += 1) {
+      gain += (this.frequency[path] as number) * ((this.weight[path] as number) - (ratios.get(path) ?? 1) * (after[path] as number));
     }
     return gain;
   }
 
   join(index: number): void {
-    const paths: [number, number][] = [];
+    const frequencies: [number, number][] = [];
     const slots: [number, number][] = [];
-    const before = this.harm;
-    const change = (path: number, ratio: number): void => {
-      const harm = this.pathHarm[path] as number;
-      paths.push([path, harm]);
-      this.pathHarm[path] = harm * ratio;
-      this.harm -= harm * (1 - ratio);
-    };
-    const weights = this.containment.changesBy(index);
     for (const effect of this.effects[index] ?? []) {
-      change(effect.path, this.ratioOf(effect));
+      const before = this.frequency[effect.path] as number;
+      frequencies.push([effect.path, before]);
+      this.frequency[effect.path] = before * this.ratioOf(effect);
       if (effect.slot < 0) continue;
       slots.push([effect.slot, this.standing[effect.slot] as number]);
       this.standing[effect.slot] = Math.min(this.standing[effect.slot] as number, effect.after);
     }
-    if (weights !== null) for (const [path, ratio] of weights) change(path, ratio);
-    this.containment.join(index);
-    this.trail.push({ harm: before, paths, slots, index });
+    this.trail.push({ mask: this.mask, frequencies, slots });
+    this.settle(this.mask | this.masks.bit(index));
+  }
+
+  /**
+   * Takes some candidates' severities for granted without letting them join, so that what follows is a
+   * bound: nothing that joins later makes a branch milder than this.
+   */
+  grant(indices: readonly number[]): void {
+    this.trail.push({ mask: this.mask, frequencies: [], slots: [] });
+    this.settle(indices.reduce((mask, index) => mask | this.masks.bit(index), this.mask));
+  }
+
+  /** Takes back the last join or grant. */
+  undo(): void {
+    const last = this.trail.pop();
+    if (last === undefined) throw new Error('nothing to take back');
+    for (const [path, frequency] of last.frequencies) this.frequency[path] = frequency;
+    for (const [slot, value] of last.slots) this.standing[slot] = value;
+    this.settle(last.mask);
   }
 
   /** ln of the ratio by which this candidate would change each path it touches, at the present standing. */
@@ -83,101 +94,36 @@ export class SearchState {
     const logs = new Map<number, number>();
     const add = (path: number, ratio: number): void => { if (ratio !== 1) logs.set(path, (logs.get(path) ?? 0) + Math.log(ratio)); };
     for (const effect of this.effects[index] ?? []) add(effect.path, this.ratioOf(effect));
-    for (const [path, ratio] of this.containment.changesBy(index) ?? []) add(path, ratio);
+    const after = this.weightsWith(index);
+    if (after !== this.weight) after.forEach((weight, path) => add(path, weight / (this.weight[path] as number)));
     return [...logs];
   }
 
   /** Harm of every path as it stands; a copy. */
-  pathHarms(): Float64Array { return this.pathHarm.slice(); }
+  pathHarms(): Float64Array { return this.frequency.map((_, path) => this.harmOf(path)); }
 
-  /** Takes back the last join, to the last digit. */
-  undo(): void {
-    const last = this.trail.pop();
-    if (last === undefined) throw new Error('nothing to take back');
-    for (const [path, harm] of [...last.paths].reverse()) this.pathHarm[path] = harm;
-    for (const [slot, value] of [...last.slots].reverse()) this.standing[slot] = value;
-    this.containment.leave(last.index);
-    this.harm = last.harm;
+  private settle(mask: number): void {
+    this.mask = mask;
+    this.weight = this.masks.weights(mask);
+    this.harm = this.total();
+  }
+
+  private weightsWith(index: number): Float64Array {
+    const bit = this.masks.bit(index);
+    return (this.mask | bit) === this.mask ? this.weight : this.masks.weights(this.mask | bit);
+  }
+
+  private harmOf(path: number): number { return (this.frequency[path] as number) * (this.weight[path] as number); }
+
+  private total(): number {
+    let sum = 0;
+    for (let path = 0; path < this.frequency.length; path += 1) sum += this.harmOf(path);
+    return sum;
   }
 
   private ratioOf(effect: Effect): number {
     if (effect.slot < 0) return effect.after / effect.before;
     const standing = this.standing[effect.slot] as number;
     return Math.min(standing, effect.after) / standing;
-  }
-
-  private effectsOf(setup: RiskSetup): readonly (readonly Effect[])[] {
-    const { compiled } = setup;
-    const failure = failuresOf(compiled, setup.venue);
-    const positionOf = new Map(this.candidates.map((candidate, position) => [candidate.index, position]));
-    const effects: Effect[][] = this.candidates.map(() => []);
-    const slots = new Map<string, number>();
-    let path = -1;
-    for (const { branches } of compiled.scenarios) for (const { path: uses } of branches) {
-      path += 1;
-      const counted = new Set(countedUses(uses, failure, compiled.controls));
-      uses.forEach((use) => {
-        const position = positionOf.get(use.control);
-        if (position === undefined) return;
-        const after = effectiveFailure(use.reach, compiled.failures.of(use.control, 'in place'));
-        const before = effectiveFailure(use.reach, failure[use.control] ?? 1);
-        effects[position]?.push({ path, slot: use.group < 0 ? -1 : this.slotOf(slots, path, use.group), after, before });
-      });
-      for (const position of counted) {
-        const use = uses[position];
-        const slot = use === undefined || use.group < 0 ? undefined : slots.get(`${path} ${use.group}`);
-        if (use !== undefined && slot !== undefined) this.standing[slot] = effectiveFailure(use.reach, failure[use.control] ?? 1);
-      }
-    }
-    return effects;
-  }
-
-  private slotOf(slots: Map<string, number>, path: number, group: number): number {
-    const key = `${path} ${group}`;
-    const slot = slots.get(key) ?? slots.size;
-    slots.set(key, slot);
-    this.standing[slot] ??= 1;
-    return slot;
-  }
-}
-
-/** Controls that decide how many packs burn, and with it how bad a branch is (packCountRule). */
-const CONTAINERS = ['charge-box', 'charge-bag', 'store-lots', 'damaged-apart', 'travel-box'] as const;
-
-/** Expected harm weights of every path for each combination of containers that have joined. */
-class Containment {
-  private mask = 0;
-  private readonly bitOf: ReadonlyMap<number, number>;
-  private readonly known = new Map<number, Float64Array>();
-
-  constructor(private readonly setup: RiskSetup, private readonly candidates: readonly Candidate[]) {
-    const bits = new Map<number, number>();
-    candidates.forEach((candidate, position) => { if (CONTAINERS.some((one) => one === candidate.control)) bits.set(position, 1 << bits.size); });
-    this.bitOf = bits;
-  }
-
-  join(index: number): void { this.mask |= this.bitOf.get(index) ?? 0; }
-  leave(index: number): void { this.mask &= ~(this.bitOf.get(index) ?? 0); }
-
-  /** Ratio of expected weights on each path that this candidate would change, null when it changes none. */
-  changesBy(index: number): ReadonlyMap<number, number> | null {
-    const bit = this.bitOf.get(index);
-    if (bit === undefined || (this.mask & bit) !== 0) return null;
-    const before = this.weights(this.mask);
-    const after = this.weights(this.mask | bit);
-    const changes = new Map<number, number>();
-    before.forEach((weight, path) => { if (after[path] !== weight) changes.set(path, (after[path] as number) / weight); });
-    return changes;
-  }
-
-  private weights(mask: number): Float64Array {
-    const known = this.known.get(mask);
-    if (known !== undefined) return known;
-    const joined = [...this.bitOf].filter(([, bit]) => (mask & bit) !== 0).map(([position]) => this.candidates[position]?.control ?? '');
-    const venue = inPlace(this.setup.venue, joined);
-    const made = Float64Array.from(this.setup.compiled.scenarios.flatMap(({ branches }) =>
-      branches.map(({ branch }) => this.setup.severities.of(severityCase(venue, this.setup.physics, branch.severity)).expectedWeight)));
-    this.known.set(mask, made);
-    return made;
   }
 }

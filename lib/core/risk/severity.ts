@@ -9,7 +9,7 @@ import { yieldsAt } from './yields';
 
 /** A severity that depends on how fiercely the packs burn: class at a given burn strength z. */
 export interface SeverityCase {
-  /** equal keys have equal classes at every z, so work is done once */
+  /** every figure the class rests on: equal keys have equal classes at every z, so work is done once */
   readonly key: string;
   readonly classAt: (z: number) => SeverityClass;
 }
@@ -23,12 +23,13 @@ export function severityCase(venue: Venue, model: PhysicsModel, rule: SeverityRu
   const packs = packsThatBurn(venue, rule.packs, rule.area);
   const packEnergyWh = numberInput(venue, 'packWh');
   if (rule.from === 'smoke') return smokeCaseOf(venue, model, rule, packs, packEnergyWh);
-  const key = `heat ${rule.what} ${rule.area} ${packs}`;
   if (rule.what === 'burn') {
     const personDistanceM = numberInput(venue, rule.area === 'storage' ? 'storagePersonDistance' : 'personDistance');
+    const key = `burn ${packs} ${packEnergyWh} ${personDistanceM}`;
     return { key, classAt: (z) => burnClass(model, { packs, packEnergyWh, heatYield: yieldsAt(model, z).heatYield, personDistanceM }) };
   }
   const surroundings = surroundingsOf(venue, rule.area);
+  const key = `spread ${packs} ${packEnergyWh} ${Object.values(surroundings).join(' ')}`;
   return { key, classAt: (z) => spreadClass(model, { packs, packEnergyWh, heatYield: yieldsAt(model, z).heatYield, ...surroundings }) };
 }
 
@@ -43,7 +44,7 @@ function smokeCaseOf(
   const near = rule.near && isNear(venue, rule.area);
   const fixed = { packs, packEnergyWh, volumeM3: air.volumeM3, airChanges: air.airChanges, evacuationS: air.evacuationS, foundLater: rule.foundLater, near, sharing: air.sharing };
   return {
-    key: `smoke ${rule.area} ${packs} ${near} ${rule.foundLater}`,
+    key: `smoke ${Object.values(fixed).join(' ')}`,
     classAt: (z) => smokeClass(model, { ...fixed, yields: yieldsAt(model, z) }),
   };
 }

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { edition1 } from '@/lib/content/edition-1';
+import type { InputMove } from '@/lib/content/model';
 import { bestSet } from '@/lib/core/risk/best-set';
 import { type Candidate, candidatesOf, inPlace } from '@/lib/core/risk/candidates';
 import { evaluateClosed } from '@/lib/core/risk/closed-form';
@@ -53,6 +55,27 @@ describe('the best set of actions', () => {
       const candidates = some(candidatesOf(setup.venue), 7, from);
       expect(bestSet(setup, budget, candidates).controls).toEqual(byBruteForce(setup, budget, candidates).controls);
     }), { numRuns: 25 });
+  }, 120_000);
+
+  it('is the one that trying every set finds when actions move inputs, so that two together do more than the product of both', () => {
+    // as an outdoor store, clear space and a charge that is never left overnight would
+    const moves: Readonly<Record<string, readonly InputMove[]>> = {
+      'store-away': [{ input: 'storageOutdoor', to: 1, only: 'always' }],
+      'clear-space-charging': [{ input: 'combustibleDistance', to: 1, only: 'if lower' }, { input: 'clearHeight', to: 1.5, only: 'if lower' }],
+      'response-drill': [{ input: 'chargingEvac', to: 60, only: 'if higher' }, { input: 'storageEvac', to: 60, only: 'if higher' }],
+    };
+    const content = { ...edition1, controls: edition1.controls.map((control) => ({ ...control, effort: { hours: Math.min(4, control.effort.hours), moneyBand: 0 }, moves: moves[control.id] })) };
+    for (const venue of ['bad-store', 'ordinary-classroom'] as const) {
+      const { setup } = ready(referenceDocument(venue), content);
+      const all = candidatesOf(setup.venue);
+      const wanted = ['store-away', 'store-lots', 'clear-space-charging', 'charge-box', 'charge-bag', 'response-drill', 'damaged-apart', 'storage-charge', 'balance-charger', 'alarm-means'];
+      const candidates = all.filter((candidate) => wanted.includes(candidate.control));
+      for (const budget of [2, 4, 6, 9, 14]) {
+        const found = bestSet(setup, budget, candidates);
+        const brute = byBruteForce(setup, budget, candidates);
+        expect({ venue, budget, controls: found.controls, harm: found.harmAfter }).toEqual({ venue, budget, controls: brute.controls, harm: brute.harm });
+      }
+    }
   }, 120_000);
 
   it('stays within the budget, never does worse with more of it, and is quick with the largest that a document may ask for', () => {
