@@ -26,7 +26,7 @@ import { textOf, titleOf } from './_state/whole-document';
 import { leadOf, verdictFrom } from './_words/verdict-of-score';
 import type { Ways } from './_state/ways';
 
-interface OpenRoomProps { readonly open: OpenDocument; readonly state: PageState; readonly ways: Ways; readonly trouble: string | null; readonly draws: number }
+interface OpenRoomProps { readonly open: OpenDocument; readonly state: PageState; readonly ways: Ways; readonly draws: number }
 
 const JUMPS = [
   { id: 'stops', text: 'Stop conditions' },
@@ -39,7 +39,7 @@ const JUMPS = [
 ];
 
 /** A room that is open: the verdict, its reasons, its answers. */
-export function OpenRoom({ open, state, ways, trouble, draws }: OpenRoomProps) {
+export function OpenRoom({ open, state, ways, draws }: OpenRoomProps) {
   const text = useMemo(() => textOf(open.whole), [open.whole]);
   const score = useScore(text, draws);
   const result = resultIn(score);
@@ -50,7 +50,7 @@ export function OpenRoom({ open, state, ways, trouble, draws }: OpenRoomProps) {
       <Frame here="try" marginLabel="Behind the numbers" margin={result === null ? <MarginNote title="Nothing leaves this browser">The room is worked out here, beside the page.</MarginNote> : <MarginNotes result={result} />}>
         <PageHead crumb={<RoomCrumb open={open} />} title={verdict?.sentence ?? `Working it out: ${titleOf(open.whole)}`} lead={verdict === null ? undefined : leadOf(verdict, result)} />
         <WithoutScript />
-        {trouble === null ? null : <Notice title="About this tab">{trouble}</Notice>}
+        {state.trouble === null ? null : <Notice title="About this tab">{state.trouble}</Notice>}
         <ScoreTrouble score={score} />
         <JumpList jumps={JUMPS} />
         {result === null ? <div className="after"><Skeleton words="Worked out in this browser; it takes a moment." lines={8} /></div> : <RoomResult result={result} score={score} whole={open.whole} plan={plan} />}

@@ -1,4 +1,4 @@
-import { bestSetsOf } from '@/lib/core/best-sets';
+import { bestSetsOf, SET_DRAWS } from '@/lib/core/best-sets';
 import { quickScore } from '@/lib/core/quick-score';
 import { score } from '@/lib/core/score';
 import { seedFromHash } from '@/lib/interchange/input-hash';
@@ -10,8 +10,6 @@ import type { ScoreEngine } from './_score/score-steps';
 
 type Accepted = Extract<AssessmentRead, { ok: true }>;
 
-/** Draws behind the range of each best set: enough for a band, and quick. */
-const SET_DRAWS = 1000;
 
 /** The seed the command would take. */
 const seedOf = ({ document, inputHash }: Accepted): number => document.seed ?? seedFromHash(inputHash);

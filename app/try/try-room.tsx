@@ -13,7 +13,7 @@ const DRAWS = 4000;
 
 /** One room in this browser: chosen, changed and worked out without anything leaving it. */
 export function TryRoom({ exampleId }: { readonly exampleId: string | null }) {
-  const { state, dispatch, trouble } = usePageState(exampleId);
+  const [state, dispatch] = usePageState(exampleId);
   const arrive = useArrival();
   const ways = useMemo((): Ways => ({
     open: (whole: WholeDocument, source: Source): void => { dispatch({ type: 'opened', whole, source }); arrive(); },
@@ -21,8 +21,8 @@ export function TryRoom({ exampleId }: { readonly exampleId: string | null }) {
     undo: (): void => dispatch({ type: 'undone' }),
     startAgain: (): void => { dispatch({ type: 'started again' }); arrive(); },
   }), [dispatch, arrive]);
-  if (state.open === null) return <ChooseRoom state={state} ways={ways} trouble={trouble} />;
-  return <OpenRoom open={state.open} state={state} ways={ways} trouble={trouble} draws={DRAWS} />;
+  if (state.open === null) return <ChooseRoom state={state} ways={ways} />;
+  return <OpenRoom open={state.open} state={state} ways={ways} draws={DRAWS} />;
 }
 
 /** Another room is another page to read: from its top, also for those who hear it, once it is on the page. */

@@ -3,6 +3,7 @@ import { resolveVenue } from '@/lib/core/answers/resolve-venue';
 import { numberInput, stateOf, type Venue } from '@/lib/core/answers/venue';
 import { assumptionsOf } from '@/lib/core/assumptions';
 import { batterySummary } from '@/lib/core/battery/summary';
+import { SET_DRAWS } from '@/lib/core/best-sets';
 import type { AssessmentDocument } from '@/lib/core/document';
 import type { ScoreResult } from '@/lib/core/result';
 import { actionStudy } from '@/lib/core/risk/action-results';
@@ -29,9 +30,6 @@ export interface ScoreOptions {
   /** fingerprint of the scored parts of the document, printed with the result */
   readonly inputHash: string;
 }
-
-/** Draws that the range of the best set rests on. */
-const SET_DRAWS = 4000;
 
 /**
  * Scores a venue: stop conditions, ranking with its uncertainty, what to do first, what to find out, smoke

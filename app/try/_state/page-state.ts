@@ -17,6 +17,8 @@ export interface PageState {
   readonly open: OpenDocument | null;
   /** what can be taken back, the last change last */
   readonly past: readonly Step[];
+  /** what cannot be kept for a reload, in words, or null */
+  readonly trouble: string | null;
 }
 
 export type PageEvent =
@@ -24,9 +26,10 @@ export type PageEvent =
   | { readonly type: 'changed'; readonly change: (whole: WholeDocument) => WholeDocument; readonly what: string }
   | { readonly type: 'undone' }
   | { readonly type: 'started again' }
+  | { readonly type: 'troubled'; readonly words: string }
   | { readonly type: 'restored'; readonly state: PageState };
 
-export const NOTHING_OPEN: PageState = { open: null, past: [] };
+export const NOTHING_OPEN: PageState = { open: null, past: [], trouble: null };
 
 /**
  * The page after an event. Pure: the same state and event give the same page. Nothing is thrown away
@@ -35,6 +38,7 @@ export const NOTHING_OPEN: PageState = { open: null, past: [] };
 export function pageReducer(state: PageState, event: PageEvent): PageState {
   switch (event.type) {
     case 'restored': return event.state;
+    case 'troubled': return { ...state, trouble: event.words };
     case 'undone': return undo(state);
     case 'started again': return state.open === null ? state : step(state, null, 'start again');
     case 'opened': return step(state, { whole: event.whole, source: event.source, edited: false }, 'open another room');
@@ -55,11 +59,11 @@ function change(state: PageState, event: Extract<PageEvent, { type: 'changed' }>
 }
 
 function step(state: PageState, open: OpenDocument | null, what: string): PageState {
-  if (state.open === null && open !== null && state.past.length === 0) return { open, past: [] };
-  return { open, past: [...state.past, { before: state.open, what }].slice(-UNDO_DEPTH) };
+  if (state.open === null && open !== null && state.past.length === 0) return { ...state, open };
+  return { ...state, open, past: [...state.past, { before: state.open, what }].slice(-UNDO_DEPTH) };
 }
 
 function undo(state: PageState): PageState {
   const last = state.past.at(-1);
-  return last === undefined ? state : { open: last.before, past: state.past.slice(0, -1) };
+  return last === undefined ? state : { ...state, open: last.before, past: state.past.slice(0, -1) };
 }

@@ -31,7 +31,7 @@ export function readKept(storage: TabStorage): Kept {
     const text = storage.getItem(KEY);
     if (text === null) return { ok: true, state: NOTHING_OPEN };
     const parsed = StateSchema.safeParse(JSON.parse(text));
-    if (parsed.success) return { ok: true, state: parsed.data };
+    if (parsed.success) return { ok: true, state: { ...parsed.data, trouble: null } };
     return { ok: false, reason: 'What this tab had kept was written by another version, so the page starts afresh.' };
   } catch (error) {
     return { ok: false, reason: `What this tab had kept cannot be read (${wordsOf(error)}), so the page starts afresh.` };

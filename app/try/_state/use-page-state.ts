@@ -1,31 +1,27 @@
 'use client';
 
-import { type Dispatch, useEffect, useReducer, useRef, useState } from 'react';
+import { type Dispatch, useEffect, useReducer, useRef } from 'react';
 import { exampleById } from '../_open/example-list';
 import { NOTHING_OPEN, type PageEvent, pageReducer, type PageState, type Source } from './page-state';
 import { keep, readKept } from './session-store';
 
-interface KeptPage { readonly state: PageState; readonly dispatch: Dispatch<PageEvent>; /** what cannot be kept, in words */ readonly trouble: string | null }
-
 /** The page's state, kept for a reload of this tab, with an address that can be shared when it shows an example. */
-export function usePageState(exampleId: string | null): KeptPage {
+export function usePageState(exampleId: string | null): readonly [PageState, Dispatch<PageEvent>] {
   const [state, dispatch] = useReducer(pageReducer, exampleId, opening);
-  const [trouble, setTrouble] = useState<string | null>(null);
   const restored = useRef(false);
   useEffect(() => {
     if (restored.current) return;
     restored.current = true;
     const kept = readKept(window.sessionStorage);
-    if (!kept.ok) setTrouble(kept.reason);
-    else dispatch({ type: 'restored', state: joined(kept.state, exampleId) });
+    dispatch(kept.ok ? { type: 'restored', state: joined(kept.state, exampleId) } : { type: 'troubled', words: kept.reason });
   }, [exampleId]);
   useEffect(() => {
     if (!restored.current) return;
     const reason = keep(window.sessionStorage, state);
-    if (reason !== null) setTrouble(reason);
+    if (reason !== null && reason !== state.trouble) dispatch({ type: 'troubled', words: reason });
     keepAddress(state.open?.source ?? null);
   }, [state]);
-  return { state, dispatch, trouble };
+  return [state, dispatch];
 }
 
 /** Before anything kept is known: the example the address asks for, or nothing. */

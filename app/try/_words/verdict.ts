@@ -12,7 +12,7 @@ export interface Verdict {
 const WORDS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
 
 /** A small count as a word, a larger one in digits. */
-export const countWord = (count: number): string => WORDS[count] ?? String(count);
+const countWord = (count: number): string => WORDS[count] ?? String(count);
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const some = (count: number, one: string, many: string): string => `${countWord(count)} ${count === 1 ? one : many}`;
 

@@ -8,8 +8,8 @@ import type { DrawObserver } from './draws';
 import type { RiskSetup } from './risk-setup';
 import { stopsOf } from './stops';
 
-/** Draws that the intervals of actions rest on: enough for a 5th and a 95th percentile, and quick. */
-const PAIRED_DRAWS = 4000;
+/** Draws that the intervals of actions rest on: a 5th and a 95th percentile need no more, and there are some fifty actions. */
+const PAIRED_DRAWS = 1000;
 
 /** Single-control actions: first watch the draws, then ask for the results. */
 export interface ActionStudy { readonly observe: DrawObserver; readonly results: () => readonly ActionResult[] }

@@ -2,7 +2,7 @@ import type { ControlState, InputMove, InputValue } from '@/lib/content/model';
 import { stateOf, type Venue, withStates } from '@/lib/core/answers/venue';
 import { countedUses } from './counted-uses';
 import { failuresOf, type RiskSetup } from './risk-setup';
-import { type SeverityCase, severityCase } from './severity';
+import type { SeverityCase } from './severity';
 
 /** A control that is not in place and could be: absent, partly, or nobody is sure. */
 export interface Candidate {
@@ -62,18 +62,22 @@ export function pathChanges(setup: RiskSetup, candidate: Candidate): readonly Pa
   const failureBefore = failuresOf(compiled, venue);
   const failureAfter = Float64Array.from(failureBefore);
   failureAfter[candidate.index] = compiled.failures.of(candidate.index, 'in place');
-  let path = -1;
-  return compiled.scenarios.flatMap(({ branches }) => branches.flatMap(({ branch, path: uses }): readonly PathChange[] => {
-    path += 1;
-    const severityBefore = severityCase(venue, setup.physics, branch.severity);
-    const severityAfter = severityCase(after, setup.physics, branch.severity);
+  const casesBefore = setup.cases.of(venue).flat();
+  const casesAfter = setup.cases.of(after).flat();
+  const paths = compiled.scenarios.flatMap(({ branches }) => branches.map((branch) => branch.path));
+  return paths.flatMap((uses, path): readonly PathChange[] => {
+    const severityBefore = casesBefore[path];
+    const severityAfter = casesAfter[path];
+    if (severityBefore === undefined || severityAfter === undefined) throw new Error(`path ${path} has no severity`);
+    const sameSeverity = severityBefore.key === severityAfter.key;
+    if (sameSeverity && uses.every((use) => use.control !== candidate.index)) return [];
     const before = countedUses(uses, failureBefore, compiled.controls);
     const now = countedUses(uses, failureAfter, compiled.controls);
     const used = now.find((position) => uses[position]?.control === candidate.index);
     const left = used === undefined ? undefined : before.find((position) => !now.includes(position)) ?? (before.includes(used) ? used : undefined);
-    if (used === undefined && severityBefore.key === severityAfter.key) return [];
+    if (used === undefined && sameSeverity) return [];
     return [{ path, joins: appliedAt(uses, used), leaves: appliedAt(uses, left), severityBefore, severityAfter }];
-  }));
+  });
 }
 
 function appliedAt(uses: readonly { readonly control: number; readonly reach: number }[], position: number | undefined): PathChange['joins'] {

@@ -5,7 +5,7 @@ import type { CompiledScenario } from './compiled-content';
 import { type CountedScenario, countedScenarios, pathProduct } from './counted-uses';
 import { cellGrade, cellScore, levelOf } from './grade-matrix';
 import { failuresOf, type RiskSetup } from './risk-setup';
-import { severityCase, type SeverityCase } from './severity';
+import type { SeverityCase } from './severity';
 
 export interface ClosedBranch {
   readonly frequency: number;
@@ -50,7 +50,8 @@ export function evaluateClosed(setup: RiskSetup, venue: Venue, variation: Variat
   const failure = variation.failure ?? failuresOf(setup.compiled, venue);
   const scenarios = variation.scenarios ?? setup.compiled.scenarios;
   const counted = variation.counted ?? countedScenarios(setup.compiled, failure);
-  const risks = scenarios.map((compiled, index) => closedRisk({ setup, venue, variation, failure, compiled, index, counted: counted[index] ?? NONE }));
+  const cases = setup.cases.of(venue);
+  const risks = scenarios.map((compiled, index) => closedRisk({ setup, variation, failure, compiled, index, counted: counted[index] ?? NONE, cases: cases[index] ?? [] }));
   return { risks, totalHarm: risks.reduce((sum, risk) => sum + risk.harm, 0) };
 }
 
@@ -58,22 +59,23 @@ const NONE: CountedScenario = { top: [], paths: [] };
 
 interface OneRisk {
   readonly setup: RiskSetup;
-  readonly venue: Venue;
   readonly variation: Variation;
   readonly failure: Float64Array;
   readonly compiled: CompiledScenario;
   readonly index: number;
   readonly counted: CountedScenario;
+  readonly cases: readonly SeverityCase[];
 }
 
-function closedRisk({ setup, venue, variation, failure, compiled, index, counted }: OneRisk): ClosedRisk {
+function closedRisk({ setup, variation, failure, compiled, index, counted, cases }: OneRisk): ClosedRisk {
   const distribution = setup.rates[index];
   const exposure = setup.exposures[index] ?? 0;
   const rate = variation.rates?.[index] ?? (distribution === undefined ? 0 : distribution.shape / distribution.rate);
   const conditionals = (variation.conditionals ?? setup.conditionals)[index] ?? [];
   const initiating = rate * exposure;
   const branches = compiled.branches.map(({ branch, path }, position): ClosedBranch => {
-    const severity = severityCase(venue, setup.physics, branch.severity);
+    const severity = cases[position];
+    if (severity === undefined) throw new Error(`branch ${branch.id} has no severity`);
     const figures = setup.severities.of(severity);
     const expectedWeight = variation.weight?.(severity) ?? figures.expectedWeight;
     const frequency = initiating * pathProduct(path, counted.paths[position] ?? [], failure) * (conditionals[position] ?? 0);

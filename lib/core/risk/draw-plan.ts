@@ -1,11 +1,10 @@
-import type { Branch, ControlState, SeverityRule } from '@/lib/content/model';
+import type { Branch, ControlState } from '@/lib/content/model';
 import { stateOf, type Venue } from '@/lib/core/answers/venue';
 import { logSpread } from '@/lib/core/statistics/clipped-lognormal';
 import type { CompiledScenario, CompiledUse } from './compiled-content';
 import { countedUses } from './counted-uses';
 import { GRADES } from './grade-matrix';
 import { failuresOf, type RiskSetup } from './risk-setup';
-import { severityCase } from './severity';
 
 /** How a control's state turns its draw into a failure: always fails, as in place, half, or a random power (A2 to A4). */
 export const FAILS = 0;
@@ -54,7 +53,8 @@ export interface DrawPlan {
 export function drawPlan(setup: RiskSetup, venue: Venue): DrawPlan {
   const { compiled, matrix } = setup;
   const modes = compiled.controls.map((control) => MODE_OF[stateOf(venue, control.id)]);
-  const cases = new SeverityCases(setup, venue);
+  const severities = setup.cases.of(venue).flat();
+  const cases = [...new Map(severities.map((severity) => [severity.key, severity])).values()];
   const rows = new UseRows(setup, failuresOf(compiled, venue), modes);
   const branches = compiled.scenarios.flatMap((scenario) => rows.add(scenario));
   return {
@@ -69,8 +69,8 @@ export function drawPlan(setup: RiskSetup, venue: Venue): DrawPlan {
     ...rows.arrays(),
     logShare: Float64Array.from(branches, (branch) => Math.log(branch.conditional.p)),
     shareSigma: Float64Array.from(branches, (branch) => logSpread(branch.conditional.errorFactor)),
-    severity: Int32Array.from(branches, (branch) => cases.indexOf(branch.severity)),
-    cases: cases.thresholds(),
+    severity: Int32Array.from(severities, (severity) => cases.findIndex((one) => one.key === severity.key)),
+    cases: cases.map((severity) => setup.severities.thresholdsOf(severity)),
     weights: Float64Array.from([0, 1, 2, 3, 4, 5], (severity) => setup.severities.weightOf(severity)),
     levelBounds: Float64Array.from(matrix.levels.slice(1), (level) => level.from),
     gradeAt: Uint8Array.from(matrix.cells.flatMap((row) => [0, ...row.map((grade) => GRADES.indexOf(grade))])),
@@ -127,21 +127,6 @@ class UseRows {
       if (use !== undefined && this.modes[use.control] !== FAILS) this.uses.push(use);
     }
   }
-}
-
-/** Different severities of a venue, each once. */
-class SeverityCases {
-  private readonly known = new Map<string, { readonly index: number; readonly thresholds: Float64Array }>();
-  constructor(private readonly setup: RiskSetup, private readonly venue: Venue) {}
-
-  indexOf(rule: SeverityRule): number {
-    const severity = severityCase(this.venue, this.setup.physics, rule);
-    const known = this.known.get(severity.key) ?? { index: this.known.size, thresholds: this.setup.severities.thresholdsOf(severity) };
-    this.known.set(severity.key, known);
-    return known.index;
-  }
-
-  thresholds(): readonly Float64Array[] { return [...this.known.values()].map((one) => one.thresholds); }
 }
 
 /** Whether the preventive uses counted on a path are just those counted for the top event. */

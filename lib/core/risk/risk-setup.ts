@@ -7,6 +7,7 @@ import { countedUses, pathProduct } from './counted-uses';
 import { type GradeMatrix, gradeMatrix } from './grade-matrix';
 import { type RateDistribution, rateWithRecord, rememberedShapes } from './rate';
 import { SeverityBook } from './severity-book';
+import { SeverityCases } from './severity-cases';
 
 /** Everything of a venue that stays while states of controls are tried. */
 export interface RiskSetup {
@@ -15,6 +16,7 @@ export interface RiskSetup {
   readonly physics: PhysicsModel;
   readonly matrix: GradeMatrix;
   readonly severities: SeverityBook;
+  readonly cases: SeverityCases;
   /** exposure of each scenario, in its own unit per season */
   readonly exposures: readonly number[];
   readonly rates: readonly RateDistribution[];
@@ -27,12 +29,14 @@ export function riskSetup(venue: Venue, document: Pick<AssessmentDocument, 'reco
   const compiled = compileContent(venue.content);
   const today = failuresOf(compiled, venue);
   const shapeOf = rememberedShapes();
+  const physics = physicsModel(venue.content);
   return {
     venue,
     compiled,
-    physics: physicsModel(venue.content),
+    physics,
     matrix: gradeMatrix(venue.content, document.matrix),
     severities: new SeverityBook(venue.content),
+    cases: new SeverityCases(compiled, physics),
     exposures: compiled.scenarios.map(({ scenario }) => exposureOf(venue, scenario.exposureBase)),
     rates: compiled.scenarios.map(({ scenario, preventive }) => {
       const productToday = pathProduct(preventive, countedUses(preventive, today, compiled.controls), today);

@@ -1,9 +1,6 @@
 import { type Candidate, inPlace } from './candidates';
 import type { RiskSetup } from './risk-setup';
-import { severityCase } from './severity';
-
-/** Controls that decide how many packs burn, and with it how bad a branch is (packCountRule). */
-const CONTAINERS = ['charge-box', 'charge-bag', 'store-lots', 'damaged-apart', 'travel-box'] as const;
+import { CONTAINERS } from './severity-cases';
 
 /**
  * Expected harm weights of every path for each combination of the candidates that change how bad a branch
@@ -38,8 +35,7 @@ export class SeverityMasks {
     if (known !== undefined) return known;
     const joined = [...this.bitOf].filter(([, bit]) => (mask & bit) !== 0).map(([position]) => this.candidates[position]?.control ?? '');
     const venue = inPlace(this.setup.venue, joined);
-    const made = Float64Array.from(this.setup.compiled.scenarios.flatMap(({ branches }) =>
-      branches.map(({ branch }) => this.setup.severities.of(severityCase(venue, this.setup.physics, branch.severity)).expectedWeight)));
+    const made = Float64Array.from(this.setup.cases.of(venue).flat(), (severity) => this.setup.severities.of(severity).expectedWeight);
     this.known.set(mask, made);
     return made;
   }

@@ -4,9 +4,10 @@ import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import { migrate } from '@/lib/db/migrate/migrate';
 import { migrateAtOnce } from '@/tests/support/migrate-at-once';
-import { migrationProject } from '@/tests/support/migration-project';
+import { migrationProject, writtenMigrations } from '@/tests/support/migration-project';
 
-const FIRST = '20261125124035_first_installation';
+const WRITTEN = writtenMigrations('sqlite');
+const [FIRST] = WRITTEN;
 
 function newDatabase() {
   const project = migrationProject('sqlite');
@@ -26,8 +27,8 @@ function newDatabase() {
 describe('migrating a SQLite file', () => {
   it('makes the tables, for the owner only, and finds nothing to do the second time', async () => {
     const { root, url, file, tables, read } = newDatabase();
-    expect(await migrate(url, root)).toEqual({ ok: true, applied: [FIRST] });
-    expect(tables()).toEqual(['Installation', '_prisma_migrations']);
+    expect(await migrate(url, root)).toEqual({ ok: true, applied: WRITTEN });
+    expect(tables()).toEqual(expect.arrayContaining(['Installation', '_prisma_migrations']));
     expect(statSync(file).mode & 0o777).toBe(0o600);
     expect(read((db) => db.pragma('journal_mode', { simple: true }))).toBe('wal');
     expect(await migrate(url, root)).toEqual({ ok: true, applied: [] });
@@ -80,8 +81,8 @@ describe('migrating a SQLite file', () => {
   it('applies once when four start at the same time', async () => {
     const { root, url, read } = newDatabase();
     const applied = await migrateAtOnce(4, url, root);
-    expect(applied.filter((names) => names.length > 0)).toEqual([[FIRST]]);
-    expect(read((db) => db.prepare('SELECT COUNT(*) FROM "_prisma_migrations"').pluck().get())).toBe(1);
+    expect(applied.filter((names) => names.length > 0)).toEqual([WRITTEN]);
+    expect(read((db) => db.prepare('SELECT COUNT(*) FROM "_prisma_migrations"').pluck().get())).toBe(WRITTEN.length);
   });
 });
 

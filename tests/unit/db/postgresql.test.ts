@@ -7,10 +7,11 @@ import { migrate } from '@/lib/db/migrate/migrate';
 import type { TemporaryPostgresql } from '@/scripts/author/temporary-postgresql';
 import { pendingSql } from '@/scripts/author/pending-sql';
 import { migrateAtOnce } from '@/tests/support/migrate-at-once';
-import { migrationProject } from '@/tests/support/migration-project';
+import { migrationProject, writtenMigrations } from '@/tests/support/migration-project';
 import { newPostgresqlDatabase, postgresqlBinaries, queryPostgresql, startPostgresql } from '@/tests/support/postgresql-for-tests';
 
-const FIRST = '20261125124035_first_installation';
+const WRITTEN = writtenMigrations('postgresql');
+const [FIRST] = WRITTEN;
 const TABLES = `SELECT table_name FROM information_schema.tables WHERE table_schema = 'public' ORDER BY table_name`;
 
 let server: TemporaryPostgresql | undefined;
@@ -28,7 +29,7 @@ describe('a PostgreSQL database', () => {
   it.runIf(postgresqlBinaries)('gets its tables once, and the same answers as SQLite', async () => {
     const url = await emptyDatabase('once');
     const { root } = migrationProject('postgresql');
-    expect(await migrate(url, root)).toEqual({ ok: true, applied: [FIRST] });
+    expect(await migrate(url, root)).toEqual({ ok: true, applied: WRITTEN });
     expect(await migrate(url, root)).toEqual({ ok: true, applied: [] });
 
     const db = openDatabase(url);
@@ -37,7 +38,7 @@ describe('a PostgreSQL database', () => {
     await recordStart(db, { version: '0.1.0', at });
     await recordStart(db, { version: '0.2.0', at: new Date('2026-11-26T12:00:00.000Z') });
     expect(await getInstallation(db)).toEqual({ createdAt: at, createdByVersion: '0.1.0', lastStartedAt: new Date('2026-11-26T12:00:00.000Z') });
-    expect(await readDatabaseState(db)).toMatchObject({ database: 'ready', migrations: 1 });
+    expect(await readDatabaseState(db)).toMatchObject({ database: 'ready', migrations: WRITTEN.length });
     await db.$disconnect();
   });
 
@@ -69,7 +70,7 @@ describe('a PostgreSQL database', () => {
   it.runIf(postgresqlBinaries)('is migrated once when four start at the same time', async () => {
     const url = await emptyDatabase('four');
     const applied = await migrateAtOnce(4, url, migrationProject('postgresql').root);
-    expect(applied.filter((names) => names.length > 0)).toEqual([[FIRST]]);
+    expect(applied.filter((names) => names.length > 0)).toEqual([WRITTEN]);
   });
 
   it.runIf(postgresqlBinaries)('has in its migrations all that the models ask for', async () => {

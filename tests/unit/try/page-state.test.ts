@@ -38,6 +38,11 @@ describe('the page of one room', () => {
     expect(pageReducer(NOTHING_OPEN, { type: 'undone' })).toBe(NOTHING_OPEN);
   });
 
+  it('keeps saying what cannot be kept, whatever is changed', () => {
+    const state = pageReducer(opened('hall'), { type: 'troubled', words: 'full' });
+    expect(pageReducer(renamed(state, 'gym'), { type: 'undone' }).trouble).toBe('full');
+  });
+
   it('forgets the oldest steps first', () => {
     const state = Array.from({ length: UNDO_DEPTH + 5 }, (_, index) => `name ${index}`).reduce(renamed, opened('hall'));
     expect(state.past).toHaveLength(UNDO_DEPTH);
