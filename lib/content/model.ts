@@ -153,28 +153,110 @@ export interface AeglTables {
   readonly source: string;
 }
 
-export type PackVerdict = 'fit' | 'watch' | 'retire' | 'isolate';
-export interface PackRule {
-  readonly id: string;
+/** From mild to urgent. `leave` is no state of a pack: nobody touches it, everybody goes. The first edition ends at `isolate`. */
+export type PackVerdict = 'fit' | 'watch' | 'retire' | 'isolate' | 'leave';
+/** What a sign stops until it is settled; `travel` is going with the team to another place. */
+export type PackUse = 'charge' | 'fly' | 'travel';
+/** One measure held against one figure, yes or no, or the pack's cell type. */
+export interface PackTest {
   readonly measure: string;
   readonly op: '<' | '>' | '>=' | '=';
-  readonly value: number | boolean;
+  readonly value: number | boolean | string;
+}
+/** What a school may set instead, both ends allowed. */
+export interface SchoolRange { readonly min: number; readonly max: number }
+export interface PackFigure { readonly value: number; readonly unit: string; readonly kind: Kind; readonly source: string }
+export interface StorageWindow { readonly low: number; readonly target: number; readonly high: number; readonly unit: string; readonly kind: Kind; readonly source: string; readonly schoolMay: SchoolRange; readonly note: string }
+
+export interface PackRule extends PackTest {
+  readonly id: string;
   readonly verdict: PackVerdict;
   readonly text: string;
   readonly kind: Kind;
   readonly source: string;
-  /** what a school may set instead, both ends allowed; absent: fixed */
-  readonly schoolMay?: { readonly min: number; readonly max: number };
+  /** absent: fixed */
+  readonly schoolMay?: SchoolRange;
+  /** empty: nothing; absent only in the first edition, which does not say */
+  readonly blocks?: readonly PackUse[];
+  /** the rule does not fire when this is known to hold; not known never clears it */
+  readonly unless?: PackTest;
+  /** "not sure" fires the rule; absent: "not sure" is a missing measure */
+  readonly doubtCounts?: boolean;
 }
+
 export interface PackLimits {
   readonly rules: readonly PackRule[];
   readonly order: readonly PackVerdict[];
   readonly silentBelow: number;
   readonly rule: string;
-  readonly storageCharge: { readonly low: number; readonly target: number; readonly high: number; readonly unit: string; readonly kind: Kind; readonly source: string; readonly schoolMay: { readonly min: number; readonly max: number }; readonly note: string };
-  readonly full: { readonly value: number; readonly unit: string; readonly kind: Kind; readonly source: string };
-  readonly landing: { readonly value: number; readonly unit: string; readonly kind: Kind; readonly source: string; readonly note: string; readonly schoolMay: { readonly min: number; readonly max: number } };
-  readonly daysFull: { readonly value: number; readonly unit: string; readonly kind: Kind; readonly source: string };
+  readonly storageCharge: StorageWindow;
+  readonly full: PackFigure;
+  readonly landing: PackFigure & { readonly note: string; readonly schoolMay: SchoolRange };
+  readonly daysFull: PackFigure;
+  /** how a check is made and what follows from it; since the second edition */
+  readonly check?: PackCheck;
+}
+
+export interface PackCheck {
+  readonly measures: readonly PackMeasure[];
+  /** in the order they are taken; ends at the first sign of `leave` */
+  readonly steps: readonly CheckStep[];
+  readonly verdicts: readonly VerdictWords[];
+  readonly incomplete: IncompleteCheck;
+  readonly cellTypes: readonly CellType[];
+  readonly alike: AlikeConditions;
+  /** rest after use or charge before warmth is compared with the room, hours */
+  readonly rest: PackFigure;
+  readonly isolation: { readonly words: string; readonly places: readonly { readonly id: string; readonly label: string }[] };
+  readonly release: ReleaseRule;
+}
+
+export interface PackMeasure {
+  readonly id: string;
+  readonly ask: string;
+  readonly values: 'yes or no' | 'number' | 'cell type';
+  readonly unit: string | null;
+  /** how the figure is made where there is more than one way */
+  readonly definition?: string;
+  /** true when its limits hold for known cells only */
+  readonly byCell?: boolean;
+}
+export interface CheckStep { readonly id: string; readonly title: string; readonly how: string; readonly measures: readonly string[] }
+/** Words for a person; `confirm` says who must still read them. */
+export interface VerdictWords { readonly verdict: PackVerdict; readonly title: string; readonly words: string; readonly confirm: string }
+/** What a check comes to when one of these measures was not taken; of each list any one will do. */
+export interface IncompleteCheck { readonly needs: readonly (readonly string[])[]; readonly verdict: PackVerdict; readonly blocks: readonly PackUse[]; readonly text: string; readonly kind: Kind; readonly source: string }
+
+interface CellTypeBase { readonly id: string; readonly label: string }
+export type CellType =
+  /** the figures of the limits are its own */
+  | (CellTypeBase & { readonly sort: 'standard'; readonly nominal: PackFigure })
+  /** figures of its own, written over those of the limits */
+  | (CellTypeBase & {
+    readonly sort: 'own figures';
+    readonly nominal: PackFigure;
+    readonly full: PackFigure;
+    readonly storageCharge: StorageWindow;
+    readonly rules: readonly { readonly id: string; readonly value: number; readonly kind: Kind; readonly source: string; readonly text: string; readonly schoolMay?: SchoolRange }[];
+  })
+  | (CellTypeBase & { readonly sort: 'as standard'; readonly why: string })
+  | (CellTypeBase & { readonly sort: 'out of scope'; readonly why: string });
+
+/** Resistance is compared only between checks no further apart than this. */
+export interface AlikeConditions { readonly temperature: PackFigure; readonly cellVoltage: PackFigure; readonly why: string }
+
+/** When the officer may take a pack out of isolation again. */
+export interface ReleaseRule {
+  readonly by: string;
+  /** cause of isolation that can be undone */
+  readonly cause: string;
+  readonly hoursApart: PackFigure;
+  /** rules that bar release for good once they fired */
+  readonly never: readonly string[];
+  /** rules that may have fired in the check and are no sign of harm */
+  readonly noSign: readonly string[];
+  readonly words: string;
+  readonly confirm: string;
 }
 
 export interface LikelihoodBand { readonly level: number; readonly word: string; readonly from: number; readonly to: number | null; readonly onceIn: string }

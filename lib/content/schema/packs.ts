@@ -1,27 +1,29 @@
 import { z } from 'zod';
+import { packCheckSchema } from './pack-check';
+import { figureSchema, packTest, packUse, packVerdict, storageWindowSchema } from './pack-parts';
 import { finite, rangeSchema, text } from './parts';
 
-const verdict = z.enum(['fit', 'watch', 'retire', 'isolate']);
 const packRule = z.strictObject({
   id: text,
-  measure: text,
-  op: z.enum(['<', '>', '>=', '=']),
-  value: z.union([finite, z.boolean()]),
-  verdict,
+  ...packTest,
+  verdict: packVerdict,
   text,
   kind: text,
   source: text,
   schoolMay: rangeSchema.optional(),
+  blocks: z.array(packUse).optional(),
+  unless: z.strictObject(packTest).optional(),
+  doubtCounts: z.boolean().optional(),
 });
-const limit = { value: finite, unit: text, kind: text, source: text };
 
 export const packLimitsSchema = z.strictObject({
   rules: z.array(packRule).min(1),
-  order: z.array(verdict),
+  order: z.array(packVerdict),
   silentBelow: finite,
   rule: text,
-  storageCharge: z.strictObject({ low: finite, target: finite, high: finite, unit: text, kind: text, source: text, schoolMay: rangeSchema, note: text }),
-  full: z.strictObject(limit),
-  landing: z.strictObject({ ...limit, note: text, schoolMay: rangeSchema }),
-  daysFull: z.strictObject(limit),
+  storageCharge: storageWindowSchema,
+  full: figureSchema,
+  landing: figureSchema.extend({ note: text, schoolMay: rangeSchema }),
+  daysFull: figureSchema,
+  check: packCheckSchema.optional(),
 });
