@@ -19,6 +19,12 @@ const nextConfig: NextConfig = {
           { key: 'Permissions-Policy', value: 'camera=(), microphone=(), geolocation=()' },
         ],
       },
+      {
+        // A worker takes its policy from its own answer, not from the page's: the one that scores a room may load its
+        // own parts and reach nothing else.
+        source: '/_next/static/:path*',
+        headers: [{ key: 'Content-Security-Policy', value: "default-src 'none'; script-src 'self'; connect-src 'none'" }],
+      },
     ]),
 };
 

@@ -11,5 +11,5 @@ export default defineConfig({
       { find: /^server-only$/, replacement: absolute('./node_modules/server-only/empty.js') },
     ],
   },
-  test: { environment: 'node', include: ['tests/unit/**/*.test.{ts,tsx}'], testTimeout: 30_000 },
+  test: { environment: 'node', include: ['tests/unit/**/*.test.{ts,tsx}'], testTimeout: 30_000, maxWorkers: '100%', setupFiles: ['tests/support/fast-check-seed.ts'] },
 });

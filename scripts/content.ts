@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { contentByEdition, currentContent, editions } from '@/lib/content/editions';
+import { endQuietlyOnClosedPipe } from './closed-pipe';
 
 const HELP = `Prints the domain content as one JSON document.
 
@@ -30,6 +31,7 @@ function refuse(reason: string): number {
   return 2;
 }
 
+endQuietlyOnClosedPipe();
 try {
   process.exitCode = main(process.argv.slice(2));
 } catch (error) {

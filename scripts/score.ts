@@ -5,6 +5,7 @@ import { readAssessment } from '@/lib/interchange/read-assessment';
 import { textTable } from '@/lib/report/text-table';
 import { readSource } from './read-source';
 import { HELP, type ScoreArguments, scoreArguments } from './score-arguments';
+import { endQuietlyOnClosedPipe } from './closed-pipe';
 
 const FAULTY = 2;
 
@@ -36,10 +37,5 @@ function refuse(lines: readonly string[]): number {
   return FAULTY;
 }
 
-// whoever reads may stop early, as `head` does: then there is nobody left to tell
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit(0);
-});
-
+endQuietlyOnClosedPipe();
 process.exitCode = await main(process.argv.slice(2));

@@ -56,7 +56,7 @@ function heads(): readonly Mark[] {
 
 function startMarks({ risk }: BowTie, middle: number): readonly Mark[] {
   const exposure = risk.exposure >= 100 ? whole(risk.exposure) : rounded(risk.exposure);
-  const lines = wrap(`${exposure} ${risk.exposureTitle} a season`, START.width, 5);
+  const lines = wrap(`${exposure} ${risk.exposureTitle} a season`, START.width, 7);
   return textLines(START.x, middle - (lines.length * LINE_HEIGHT) / 2 + 12, lines);
 }
 

@@ -74,8 +74,7 @@ function flame(plan: Plan, heat: HeatCase): readonly Mark[] {
   const pack = { width: Math.max(10, PACK.width * plan.scale), height: Math.max(6, PACK.height * plan.scale) };
   const words = `flames ${metres(heat.mid.flameHeight)}`;
   const range = metresRange(heat.low.flameHeight, heat.high.flameHeight);
-  // words stand beside the lower half of the flame, where the shelf's never do
-  const y = Math.min(plan.ground - 78, mid + 22);
+  const y = flameWordsY(plan, heat);
   return [
     rect('grain', ORIGIN - FLAME, high, 2 * FLAME, Math.max(2, low - high)),
     line('curve', ORIGIN - FLAME, mid, ORIGIN + FLAME, mid),
@@ -86,6 +85,9 @@ function flame(plan: Plan, heat: HeatCase): readonly Mark[] {
   ];
 }
 
+/** First line of the flame's words: beside its lower half, above those of the things on the table. */
+const flameWordsY = (plan: Plan, heat: HeatCase): number => Math.min(plan.ground - 78, upTo(plan, heat.mid.flameHeight) + 22);
+
 function shelf(plan: Plan, { clearHeight }: Surroundings, heat: HeatCase): readonly Mark[] {
   if (clearHeight === null) return [];
   const words = `${metres(clearHeight)} free above`;
@@ -94,8 +96,8 @@ function shelf(plan: Plan, { clearHeight }: Surroundings, heat: HeatCase): reado
   const role = presses ? 'ember' : 'ink';
   const y = upTo(plan, clearHeight);
   const end = plan.width * 0.42;
-  // low down stand the words of the things; then these go to the top
-  const label = y > plan.ground - 72 ? text(ORIGIN + FLAME + 8, 13, words, role, { strong: presses }) : text(end + 8, y + 2, words, role, { strong: presses });
+  // beside the flame's words or those of the things there is no room; then these go to the top
+  const label = y + 2 > flameWordsY(plan, heat) - LINE_HEIGHT ? text(ORIGIN + FLAME + 8, 13, words, role, { strong: presses }) : text(end + 8, y + 2, words, role, { strong: presses });
   return [rect(role, 0, y - 5, end, 5), label];
 }
 
@@ -114,11 +116,12 @@ function thingMarks(plan: Plan, thing: Thing, y: number): readonly Mark[] {
   const x = acrossTo(plan, thing.at);
   const role = thing.presses ? 'ember' : 'ink';
   const after = thing.person ? 12 : 24;
-  const toLeft = x + after + textWidth(thing.words, thing.presses) > plan.width;
+  const room = textWidth(thing.words, thing.presses);
+  const toLeft = x + after + room > plan.width;
   const shape = thing.person
     ? [line(thing.presses ? 'ember' : 'axis', x, plan.ground - 40, x, plan.ground), circle(role, x, plan.ground - 46, 6)]
     : [rect('outline', x, plan.ground - 44, 16, 44), path('hatch', hatching(x, plan.ground - 44)), line(thing.presses ? 'ember' : 'curve', x, plan.ground - 44, x, plan.ground)];
-  return [...shape, text(toLeft ? x - 10 : x + after, y, thing.words, role, { anchor: toLeft ? 'end' : 'start', halo: true, strong: thing.presses })];
+  return [...shape, text(toLeft ? Math.max(room, x - 10) : x + after, y, thing.words, role, { anchor: toLeft ? 'end' : 'start', halo: true, strong: thing.presses })];
 }
 
 function hatching(x: number, y: number): string {

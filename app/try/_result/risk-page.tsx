@@ -3,7 +3,7 @@
 import { BowTie } from '@/app/_components/charts/bow-tie';
 import { GradeMark } from '@/app/_components/ui/grade-mark';
 import { ScientificNumber } from '@/app/_components/ui/scientific-number';
-import type { RiskResult, ScoreResult } from '@/lib/core/result';
+import type { GradeOrNone, RiskResult, ScoreResult } from '@/lib/core/result';
 import { frequencyWords, inHundredTeams, onceInWords } from '@/lib/wording/frequency';
 import { percent, rounded } from '@/lib/wording/numbers';
 import { useContent } from '../_state/content-context';
@@ -18,15 +18,16 @@ interface RiskPageProps { readonly risk: RiskResult; readonly result: ScoreResul
 export function RiskPage({ risk, result }: RiskPageProps) {
   const content = useContent();
   const words = result.matrix.gradeWords;
+  const wordOf = (grade: GradeOrNone): string | undefined => (grade === 'not applicable' ? undefined : words[grade]);
   return (
     <div className="risk-page">
       <p>{risk.description}</p>
       <p className="lead">{sentence(frequencyWords(risk.topFrequencyMean, risk.frequency))} {sentence(inHundredTeams(risk.topFrequencyMean))}</p>
-      <p className="row">
-        <GradeMark grade={risk.grade} word={risk.grade === 'not applicable' ? undefined : words[risk.grade]} severity={risk.severity} size="big" /> <span className="muted">today</span>
-        <GradeMark grade={risk.plannedGrade} word={risk.plannedGrade === 'not applicable' ? undefined : words[risk.plannedGrade]} /> <span className="muted">once the planned actions are done</span>
-        <GradeMark grade={risk.inherentGrade} word={risk.inherentGrade === 'not applicable' ? undefined : words[risk.inherentGrade]} /> <span className="muted">with no control at all</span>
-      </p>
+      <ul className="grade-three">
+        <li><GradeMark grade={risk.grade} word={wordOf(risk.grade)} severity={risk.severity} size="big" /> <span className="muted">today</span></li>
+        <li><GradeMark grade={risk.plannedGrade} word={wordOf(risk.plannedGrade)} /> <span className="muted">once the planned actions are done</span></li>
+        <li><GradeMark grade={risk.inherentGrade} word={wordOf(risk.inherentGrade)} /> <span className="muted">with no control at all</span></li>
+      </ul>
       <h3>What leads to it, what follows</h3>
       <BowTie risk={risk} first={result.bestSet.controls} inPlaceFailure={inPlaceFailures(content)} />
       <h3>What it does</h3>
