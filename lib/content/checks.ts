@@ -3,7 +3,9 @@ import { conditionFaults } from './checks/conditions';
 import { controlFaults, roleFaults } from './checks/controls';
 import { type ContentFault, idFaults, must } from './checks/fault';
 import { formulaFaults } from './checks/formulas';
+import { guidanceFaults } from './checks/guidance';
 import { matrixFaults, packLimitFaults, physicsFaults } from './checks/numbers';
+import { packCheckFaults } from './checks/pack-check';
 import { questionFaults } from './checks/questions';
 import { reachFaults } from './checks/reach';
 import { scenarioFaults } from './checks/scenarios';
@@ -27,8 +29,10 @@ export function contentFaults(content: Content): readonly ContentFault[] {
     ...formulaFaults(content),
     ...physicsFaults(content),
     ...packLimitFaults(content),
+    ...packCheckFaults(content),
     ...matrixFaults(content),
     ...harmWeightFaults(content),
+    ...(content.guidance === undefined ? [] : guidanceFaults(content.guidance)),
   ];
 }
 

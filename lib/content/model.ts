@@ -3,6 +3,7 @@
  * asked, and every number with its kind and basis. Plain types without a library, so that the
  * calculation core can use them. `schema.ts` checks data against the same shape.
  */
+import type { Guidance } from './guidance-model';
 
 /** What a number rests on, first words; a kind may go on in words ("published low and high; our judgement middle"). */
 export type Kind = string;
@@ -39,8 +40,12 @@ export type Area = 'charging' | 'storage' | 'arena' | 'vehicle';
 export type PackCount = 'one' | 'lot' | 'all' | 'damaged' | 'damagedAll' | 'transit';
 
 export type SeverityRule =
-  | { readonly fixed: SeverityClass }
-  | { readonly from: 'smoke'; readonly area: Area; readonly packs: PackCount; readonly near: boolean; readonly foundLater: boolean }
+  | { readonly fixed: SeverityClass; readonly basis?: string }
+  | {
+    readonly from: 'smoke'; readonly area: Area; readonly packs: PackCount; readonly near: boolean; readonly foundLater: boolean;
+    /** inputs whose people share that air, in place of those of the area */
+    readonly sharedBy?: readonly string[];
+  }
   | { readonly from: 'heat'; readonly what: 'burn' | 'spread'; readonly area: Area; readonly packs: PackCount };
 
 export type Consequence = 'people-smoke' | 'people-burn' | 'people-impact' | 'spread-room' | 'programme';
@@ -74,7 +79,7 @@ export type DerivedName = 'storedWh' | 'loadShare' | 'chargingLotSmokeClass';
 /** A condition as data; nothing is ever evaluated as code. */
 export type Condition =
   | { readonly control: string; readonly in: readonly ControlState[] }
-  | { readonly input: string; readonly op: CompareOp; readonly value: InputValue }
+  | { readonly input: string; readonly op: CompareOp; readonly value: InputValue; /** of a text: how many digits it holds */ readonly measure?: 'digits' }
   | { readonly derived: DerivedName; readonly op: CompareOp; readonly value?: number; readonly input?: string }
   | { readonly all: readonly Condition[] }
   | { readonly any: readonly Condition[] };
@@ -90,6 +95,8 @@ export interface InputDefinition {
   readonly kind: Kind;
   /** used instead of the default when the question was shown and not known: ignorance must count against */
   readonly whenNotSure?: InputValue;
+  /** stands on paper only: no formula, condition or model reads it */
+  readonly printed?: true;
 }
 
 export interface ExposureDefinition {
@@ -100,12 +107,39 @@ export interface ExposureDefinition {
   readonly basis: string;
 }
 
-export interface NumberField { readonly input: string; readonly label: string; readonly unit: string; readonly min: number; readonly max: number }
+export interface NumberField {
+  readonly input: string;
+  readonly label: string;
+  readonly unit: string;
+  readonly min: number;
+  readonly max: number;
+  /** how it is asked; what is stored stays in seconds, or a share of 0 to 1 */
+  readonly entry?: 'minutes and seconds' | 'of ten';
+  /** asked by an earlier edition: still read, no longer shown; where it is given, these fields need no value */
+  readonly earlier?: { readonly replaces: readonly string[] };
+  /** left empty on purpose: its default is the rule, so nothing is assumed */
+  readonly mayBeEmpty?: true;
+}
 export interface AnswerOption {
   readonly id: string;
   readonly label: string;
   readonly sets: { readonly controls: Readonly<Record<string, ControlState>>; readonly inputs: Readonly<Record<string, InputValue>> };
+  /** offered by an earlier edition: still read, no longer offered; what it sets is the cautious reading today */
+  readonly earlier?: true;
 }
+
+/** One line of a page of ticks, answered yes, partly, no or not sure. `sets` is what yes sets; no is absent, blank is not sure. */
+export interface TickLine extends AnswerOption {
+  readonly partly: { readonly label: string; readonly state: 'partly' | 'absent' };
+  /** edition that added the line: a plain list of an earlier edition says nothing about it */
+  readonly newIn?: number;
+  /** what a tick in a plain list counts as, where the line asks for more than it used to; else as yes */
+  readonly fromList?: 'not sure';
+  readonly keeper?: true;
+}
+
+/** Records a question can be filled in from, to be confirmed. */
+export type PrefillSource = 'site' | 'area' | 'packs' | 'sessions';
 
 interface QuestionBase {
   readonly id: string;
@@ -116,12 +150,34 @@ interface QuestionBase {
   readonly notSure: boolean;
   readonly source: string;
   readonly showIf?: Condition;
+  /** what it takes to read and answer, our judgement: four words a second and a moment for each decision */
+  readonly seconds?: number;
+  /** for the building's caretaker: can be sent on */
+  readonly keeper?: true;
+  readonly prefilledFrom?: readonly PrefillSource[];
 }
 export type Question =
   | (QuestionBase & { readonly kind: 'choice'; readonly options: readonly AnswerOption[] })
   | (QuestionBase & { readonly kind: 'multi'; readonly options: readonly AnswerOption[]; readonly unticked: 'absent' })
+  | (QuestionBase & {
+    readonly kind: 'ticks';
+    readonly options: readonly TickLine[];
+    /** what a line is that a plain list leaves out */
+    readonly unticked: 'absent';
+    /** a plain list of ids, as a multi question takes, is an answer too: in it is yes, not in it is no */
+    readonly acceptsListForm: true;
+  })
   | (QuestionBase & { readonly kind: 'number'; readonly fields: readonly NumberField[] })
-  | (QuestionBase & { readonly kind: 'text'; readonly field: { readonly input: string; readonly maxLength: number } });
+  | (QuestionBase & { readonly kind: 'text'; readonly field: { readonly input: string; readonly maxLength: number; readonly asks?: 'telephone number' | 'place' } });
+
+/** Questions that stand on one page, in their order; as rows, what takes yes, partly, no and not sure is one table. */
+export interface QuestionPage { readonly id: string; readonly title: string; readonly as: 'questions' | 'rows'; readonly questions: readonly string[] }
+
+/** Whether an officer may accept a stop condition that is not settled. */
+export type Acceptable =
+  | { readonly kind: 'never'; readonly text: string }
+  | { readonly kind: 'with-paper'; readonly paper: string; readonly text: string }
+  | { readonly kind: 'until'; readonly days: number; readonly replacedBy: string; readonly text: string };
 
 export interface StopCondition {
   readonly id: string;
@@ -129,6 +185,10 @@ export interface StopCondition {
   readonly when: Condition;
   readonly why: string;
   readonly settles: string;
+  /** none in the first edition, where an officer could accept any */
+  readonly acceptable?: Acceptable;
+  /** who must still read its words */
+  readonly confirm?: string;
 }
 
 export interface Spread { readonly id: string; readonly unit: string; readonly low: number; readonly mid: number; readonly high: number; readonly kind: Kind; readonly source: string }
@@ -182,6 +242,8 @@ export interface PackRule extends PackTest {
   readonly unless?: PackTest;
   /** "not sure" fires the rule; absent: "not sure" is a missing measure */
   readonly doubtCounts?: boolean;
+  /** the rule whose figure this one takes, also a school's own or that of another kind of cell */
+  readonly follows?: string;
 }
 
 export interface PackLimits {
@@ -205,8 +267,6 @@ export interface PackCheck {
   readonly incomplete: IncompleteCheck;
   readonly cellTypes: readonly CellType[];
   readonly alike: AlikeConditions;
-  /** rest after use or charge before warmth is compared with the room, hours */
-  readonly rest: PackFigure;
   readonly isolation: { readonly words: string; readonly places: readonly { readonly id: string; readonly label: string }[] };
   readonly release: ReleaseRule;
 }
@@ -221,7 +281,14 @@ export interface PackMeasure {
   /** true when its limits hold for known cells only */
   readonly byCell?: boolean;
 }
-export interface CheckStep { readonly id: string; readonly title: string; readonly how: string; readonly measures: readonly string[] }
+export interface CheckStep {
+  readonly id: string;
+  readonly title: string;
+  readonly how: string;
+  readonly measures: readonly string[];
+  /** somebody handles the pack for it: not asked once the pack is to be isolated */
+  readonly handles: boolean;
+}
 /** Words for a person; `confirm` says who must still read them. */
 export interface VerdictWords { readonly verdict: PackVerdict; readonly title: string; readonly words: string; readonly confirm: string }
 /** What a check comes to when one of these measures was not taken; of each list any one will do. */
@@ -237,7 +304,7 @@ export type CellType =
     readonly nominal: PackFigure;
     readonly full: PackFigure;
     readonly storageCharge: StorageWindow;
-    readonly rules: readonly { readonly id: string; readonly value: number; readonly kind: Kind; readonly source: string; readonly text: string; readonly schoolMay?: SchoolRange }[];
+    readonly rules: readonly { readonly id: string; readonly value: number; readonly kind: Kind; readonly source: string; readonly schoolMay?: SchoolRange }[];
   })
   | (CellTypeBase & { readonly sort: 'as standard'; readonly why: string })
   | (CellTypeBase & { readonly sort: 'out of scope'; readonly why: string });
@@ -251,8 +318,8 @@ export interface ReleaseRule {
   /** cause of isolation that can be undone */
   readonly cause: string;
   readonly hoursApart: PackFigure;
-  /** rules that bar release for good once they fired */
-  readonly never: readonly string[];
+  /** verdicts that bar release for good, once one of their rules fired */
+  readonly neverAfter: readonly PackVerdict[];
   /** rules that may have fired in the check and are no sign of harm */
   readonly noSign: readonly string[];
   readonly words: string;
@@ -266,15 +333,36 @@ export interface ProductMatrix {
   readonly severity: readonly number[];
   readonly score: string;
   readonly grades: readonly { readonly grade: 'low' | 'moderate' | 'high' | 'extreme'; readonly from: number; readonly to: number }[];
+  /** what a grade asks for */
+  readonly meaning?: Readonly<Record<'low' | 'moderate' | 'high' | 'extreme', string>>;
   readonly rule: string;
   readonly kind: Kind;
   readonly source: string;
 }
 
+export interface GradeTable {
+  readonly id: string;
+  readonly title: string;
+  readonly gradeWords: Readonly<Record<'low' | 'moderate' | 'high' | 'extreme', string>>;
+  readonly levels: readonly LikelihoodBand[];
+  /** cells[level − 1][severity class − 1] */
+  readonly cells: readonly (readonly ('low' | 'moderate' | 'high' | 'extreme')[])[];
+  readonly kind: Kind;
+  readonly source: string;
+}
+
+/** State of charge, per cent, of a cell at rest, linear between the points. */
+export interface RestVoltage { readonly points: readonly { readonly volts: number; readonly charge: number }[]; readonly rule: string; readonly kind: Kind; readonly source: string }
+
+/** Air changes an hour for somebody who knows the windows, not the figure; the option of the same id sets `mid`. */
+export interface AirClass { readonly id: string; readonly title: string; readonly low: number; readonly mid: number; readonly high: number; readonly unit: string; readonly kind: Kind; readonly source: string }
+
 export interface RuleInWords { readonly summary: string; readonly steps: readonly string[]; readonly kind: Kind }
 
 export interface Content {
   readonly format: 'sandbucket-content.v1';
+  /** counted from 1; the first edition does not say it */
+  readonly edition?: number;
   readonly version: string;
   readonly note: string;
   readonly ranges: { readonly pfdMin: number; readonly procedureMin: number; readonly zQuantile95: number };
@@ -308,4 +396,11 @@ export interface Content {
   readonly sections: readonly { readonly id: string; readonly title: string }[];
   readonly questions: readonly Question[];
   readonly stops: readonly StopCondition[];
+  /** parts that the first edition does not have */
+  readonly pages?: readonly QuestionPage[];
+  readonly tableMatrices?: readonly GradeTable[];
+  readonly restVoltage?: RestVoltage;
+  readonly airClasses?: readonly AirClass[];
+  /** what to do in one situation each; none in the first edition */
+  readonly guidance?: Guidance;
 }

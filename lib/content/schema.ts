@@ -1,16 +1,20 @@
 import { z } from 'zod';
 import type { Content } from './model';
-import { exposureSchema, inputSchema, questionSchema, stopSchema } from './schema/asked';
+import { exposureSchema, inputSchema, pageSchema, questionSchema, stopSchema } from './schema/asked';
+import { guidanceSchema } from './schema/guidance';
 import { finite, text } from './schema/parts';
 import { packLimitsSchema } from './schema/packs';
-import { aeglSchema, constantSchema, idlhSchema, packCountRuleSchema, reentrySchema, ruleSchema, spreadSchema } from './schema/physics';
-import { controlSchema, harmWeightsSchema, matrixSchema, scenarioSchema, severityScaleSchema } from './schema/risk';
+import {
+  aeglSchema, airClassSchema, constantSchema, idlhSchema, packCountRuleSchema, reentrySchema, restVoltageSchema, ruleSchema, spreadSchema,
+} from './schema/physics';
+import { controlSchema, gradeTableSchema, harmWeightsSchema, matrixSchema, scenarioSchema, severityScaleSchema } from './schema/risk';
 
 const titled = z.strictObject({ id: text, title: text });
 
 /** The shape of one edition. References between its parts and ranges of the trade are `checks.ts`. */
 const ContentSchema = z.strictObject({
   format: z.literal('sandbucket-content.v1'),
+  edition: z.int().min(1).optional(),
   version: z.string().regex(/^\d+\.\d+\.\d+$/),
   note: text,
   ranges: z.strictObject({ pfdMin: finite, procedureMin: finite, zQuantile95: finite }),
@@ -39,6 +43,11 @@ const ContentSchema = z.strictObject({
   sections: z.array(titled),
   questions: z.array(questionSchema),
   stops: z.array(stopSchema),
+  pages: z.array(pageSchema).optional(),
+  tableMatrices: z.array(gradeTableSchema).optional(),
+  restVoltage: restVoltageSchema.optional(),
+  airClasses: z.array(airClassSchema).optional(),
+  guidance: guidanceSchema.optional(),
 }) satisfies z.ZodType<Content>;
 
 /**

@@ -7,7 +7,7 @@ const compareOp = z.enum(['=', '!=', '<', '<=', '>', '>=']);
 /** A condition as data, nested as deep as it likes. */
 export const conditionSchema: z.ZodType<Condition> = z.lazy(() => z.union([
   z.strictObject({ control: text, in: z.array(controlStateSchema).min(1) }),
-  z.strictObject({ input: text, op: compareOp, value: inputValueSchema }),
+  z.strictObject({ input: text, op: compareOp, value: inputValueSchema, measure: z.literal('digits').optional() }),
   z.strictObject({
     derived: z.enum(['storedWh', 'loadShare', 'chargingLotSmokeClass']),
     op: compareOp,

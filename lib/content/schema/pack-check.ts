@@ -10,12 +10,12 @@ const measure = z.strictObject({
   definition: text.optional(),
   byCell: z.boolean().optional(),
 });
-const step = z.strictObject({ id: text, title: text, how: text, measures: z.array(text).min(1) });
+const step = z.strictObject({ id: text, title: text, how: text, measures: z.array(text).min(1), handles: z.boolean() });
 const verdictWords = z.strictObject({ verdict: packVerdict, title: text, words: text, confirm: text });
 const incomplete = z.strictObject({ needs: z.array(z.array(text).min(1)), verdict: packVerdict, blocks: z.array(packUse), text, kind: text, source: text });
 
 const cell = { id: text, label: text };
-const ownRule = z.strictObject({ id: text, value: finite, kind: text, source: text, text, schoolMay: rangeSchema.optional() });
+const ownRule = z.strictObject({ id: text, value: finite, kind: text, source: text, schoolMay: rangeSchema.optional() });
 const cellType = z.discriminatedUnion('sort', [
   z.strictObject({ ...cell, sort: z.literal('standard'), nominal: figureSchema }),
   z.strictObject({ ...cell, sort: z.literal('own figures'), nominal: figureSchema, full: figureSchema, storageCharge: storageWindowSchema, rules: z.array(ownRule) }),
@@ -24,7 +24,7 @@ const cellType = z.discriminatedUnion('sort', [
 ]);
 
 const release = z.strictObject({
-  by: text, cause: text, hoursApart: figureSchema, never: z.array(text), noSign: z.array(text), words: text, confirm: text,
+  by: text, cause: text, hoursApart: figureSchema, neverAfter: z.array(packVerdict), noSign: z.array(text), words: text, confirm: text,
 });
 
 /** How packs are checked, since the second edition. */
@@ -35,7 +35,6 @@ export const packCheckSchema = z.strictObject({
   incomplete,
   cellTypes: z.array(cellType),
   alike: z.strictObject({ temperature: figureSchema, cellVoltage: figureSchema, why: text }),
-  rest: figureSchema,
   isolation: z.strictObject({ words: text, places: z.array(z.strictObject({ id: text, label: text })) }),
   release,
 });

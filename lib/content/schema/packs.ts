@@ -14,6 +14,7 @@ const packRule = z.strictObject({
   blocks: z.array(packUse).optional(),
   unless: z.strictObject(packTest).optional(),
   doubtCounts: z.boolean().optional(),
+  follows: text.optional(),
 });
 
 export const packLimitsSchema = z.strictObject({

@@ -34,3 +34,11 @@ export const packCountRuleSchema = z.strictObject({
   perContainment: z.array(z.strictObject({ state: text, low: finite, mid: finite, high: finite, kind: text, basis: text })),
   note: text,
 });
+
+export const restVoltageSchema = z.strictObject({
+  points: z.array(z.strictObject({ volts: z.number().gt(0), charge: z.number().min(0).max(100) })).min(2),
+  rule: text,
+  kind: text,
+  source: text,
+});
+export const airClassSchema = z.strictObject({ id: text, title: text, low: finite, mid: finite, high: finite, unit: text, kind: text, source: text });

@@ -1,3 +1,5 @@
+import { toMeterResolution } from './meter-resolution';
+
 /** What a row of cell voltages says, in volts; undefined where it says nothing. */
 export interface CellMeasures {
   readonly silentCells: number;
@@ -7,7 +9,7 @@ export interface CellMeasures {
 }
 
 /**
- * Lowest, highest and difference of the cells that read something, and how many read nothing. A silent cell
+ * Lowest, highest and spread (highest minus lowest) of the cells that read something, and how many read nothing. A silent cell
  * is named by its own rule and left out of the rest, or a broken lead would look like a huge
  * difference (amendment A31). With one reading cell of several there is no difference to speak of.
  * @param volts one reading for each cell, null when the meter showed nothing
@@ -20,5 +22,5 @@ export function cellMeasures(volts: readonly (number | null)[], silentBelow: num
   const cellMin = Math.min(...reading);
   const cellMax = Math.max(...reading);
   const comparable = reading.length > 1 || volts.length === 1;
-  return { silentCells, cellMin, cellMax, cellSpread: comparable ? cellMax - cellMin : undefined };
+  return { silentCells, cellMin, cellMax, cellSpread: comparable ? toMeterResolution(cellMax - cellMin) : undefined };
 }

@@ -1,59 +1,63 @@
-import type { PackLimits, PackRule, PackVerdict } from '@/lib/content/model';
+import type { PackLimits, PackUse, PackVerdict } from '@/lib/content/model';
+import { checkCourse, type CheckCourse } from './check-course';
+import { type FiredRule, firedRules } from './fired-rules';
+import { missingMeasures, type MissingMeasure } from './missing-measures';
+import { measureOf, type PackMeasures } from './pack-measures';
 
-/** What a check of one pack found, by the measures the rules name; undefined or absent when not measured. */
-export type PackMeasures = Readonly<Record<string, number | boolean | undefined>>;
-
-/** A rule that fired, with what was measured and the limit it was held against. */
-export interface FiredRule {
-  readonly id: string;
-  readonly verdict: PackVerdict;
-  readonly text: string;
-  readonly measure: string;
-  readonly measured: number | boolean;
-  readonly op: PackRule['op'];
-  readonly limit: number | boolean;
-}
 export interface PackCheckResult {
-  /** the most urgent of the rules that fired, else the mildest; null when nothing at all was measured */
+  /** the most urgent of the rules that fired, else the mildest the check allows; null when nothing at all was measured */
   readonly verdict: PackVerdict | null;
   /** most urgent first, then in the order of the rules */
   readonly fired: readonly FiredRule[];
   /** measures that some rule wants and nobody took; they fired nothing and must be shown */
-  readonly missing: readonly string[];
+  readonly missing: readonly MissingMeasure[];
+  /** what the pack may not be used for, all rules together; null where the edition does not say */
+  readonly blocks: readonly PackUse[] | null;
+  /** why the check cannot come out as fit although no sign was found; null when it can */
+  readonly incomplete: string | null;
+  /** where the check ended because of a sign of `leave` */
+  readonly endsAt: CheckCourse['endsAt'];
 }
 
+const USES: readonly PackUse[] = ['charge', 'fly', 'travel'];
+
 /**
- * Verdict of a pack check: every rule whose measure is known is tried, the most urgent that fires decides
- * (the content's order; isolating comes before retiring). A pack of which nothing is known has no
- * verdict: not looking must never come out as fit.
+ * Verdict of a pack check: every rule whose measure is known is tried with the figures of the pack's kind of
+ * cell, and the most urgent that fires decides (the content's order: leave, isolate, retire, watch). What the
+ * pack may not be used for is all that any fired rule stops. A pack of which nothing is known has no verdict,
+ * and a check without what it needs is never fit: not looking must not come out as good.
+ * @param measures by the content's names; the kind of cell is the measure `cellType`
  * @throws when a measure has not the kind its rule wants, or is no finite number
  */
 export function packVerdict(limits: PackLimits, measures: PackMeasures): PackCheckResult {
-  const known = limits.rules.filter((rule) => measureOf(measures, rule.measure) !== undefined);
-  const missing = [...new Set(limits.rules.filter((rule) => !known.includes(rule)).map((rule) => rule.measure))];
-  const urgency = (verdict: PackVerdict): number => limits.order.indexOf(verdict);
-  const fired = known
-    .flatMap((rule) => firing(rule, measureOf(measures, rule.measure)))
-    .sort((one, other) => urgency(other.verdict) - urgency(one.verdict));
-  const verdict = known.length === 0 ? null : (fired[0]?.verdict ?? limits.order[0] ?? null);
-  return { verdict, fired, missing };
+  const tried = firedRules(limits, measures);
+  const course = checkCourse(limits, tried.fired);
+  const missing = missingMeasures(limits, measures, tried, course);
+  const gap = isIncomplete(limits, missing) ? limits.check?.incomplete : undefined;
+  const found: readonly (PackVerdict | undefined)[] = [tried.fired[0]?.verdict, gap?.verdict, limits.order[0]];
+  return {
+    verdict: isNothingKnown(limits, measures) ? null : mostUrgent(limits, found),
+    fired: tried.fired,
+    missing,
+    blocks: limits.check === undefined ? null : united([...tried.fired.map((rule) => rule.blocks ?? USES), gap?.blocks ?? []]),
+    incomplete: gap?.text ?? null,
+    endsAt: course.endsAt,
+  };
 }
 
-function measureOf(measures: PackMeasures, name: string): number | boolean | undefined {
-  return Object.hasOwn(measures, name) ? measures[name] : undefined;
+function isNothingKnown(limits: PackLimits, measures: PackMeasures): boolean {
+  return limits.rules.every((rule) => measureOf(measures, rule.measure).is === 'missing');
 }
 
-function firing(rule: PackRule, measured: number | boolean | undefined): readonly FiredRule[] {
-  if (measured === undefined || !holds(rule, measured)) return [];
-  return [{ id: rule.id, verdict: rule.verdict, text: rule.text, measure: rule.measure, measured, op: rule.op, limit: rule.value }];
+function isIncomplete(limits: PackLimits, missing: readonly MissingMeasure[]): boolean {
+  const names = new Set(missing.map(({ measure }) => measure));
+  return limits.check?.incomplete.needs.some((anyOf) => anyOf.every((name) => names.has(name))) ?? false;
 }
 
-function holds(rule: PackRule, measured: number | boolean): boolean {
-  if (typeof measured !== typeof rule.value) throw new Error(`${rule.measure} is not of the kind that rule ${rule.id} wants`);
-  if (rule.op === '=') return measured === rule.value;
-  if (typeof measured !== 'number' || typeof rule.value !== 'number' || !Number.isFinite(measured)) {
-    throw new Error(`rule ${rule.id} compares finite numbers only`);
-  }
-  if (rule.op === '<') return measured < rule.value;
-  return rule.op === '>' ? measured > rule.value : measured >= rule.value;
+function mostUrgent({ order }: PackLimits, verdicts: readonly (PackVerdict | undefined)[]): PackVerdict | null {
+  return [...order].reverse().find((verdict) => verdicts.includes(verdict)) ?? null;
+}
+
+function united(blocks: readonly (readonly PackUse[])[]): readonly PackUse[] {
+  return USES.filter((use) => blocks.some((some) => some.includes(use)));
 }

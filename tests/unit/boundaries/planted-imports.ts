@@ -43,6 +43,7 @@ export const PLANTED: readonly PlantedImport[] = [
   { file: 'lib/core/bad-model-value.ts', statement: "import { x } from '@/lib/content/model'; x;", rule: 'content-model-is-only-types' },
   { file: 'lib/core/good.ts', statement: "import '@/lib/units/quantity'; import '@/lib/reference/gases'; import type { X } from '@/lib/content/model';" },
   { file: 'lib/content/model.ts', statement: "import 'zod'; export const x = 1; export type X = number;", rule: 'content-model-imports-nothing' },
+  { file: 'lib/content/guidance-model.ts', statement: "import 'zod'; export type X = number;", rule: 'content-model-imports-nothing' },
   { file: 'lib/content/bad-core.ts', statement: "import '@/lib/core/result';", rule: 'lib/content-knows-only-its-own' },
   { file: 'lib/content/good.ts', statement: "import 'zod'; import './model';" },
   { file: 'lib/wording/bad-risk.ts', statement: "import '@/lib/core/risk/rate';", rule: 'lib/wording-knows-only-its-own' },

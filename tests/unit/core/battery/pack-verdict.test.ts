@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { edition1 } from '@/lib/content/edition-1';
 import { cellMeasures } from '@/lib/core/battery/cell-measures';
-import { type PackMeasures, packVerdict } from '@/lib/core/battery/pack-verdict';
+import type { PackMeasures } from '@/lib/core/battery/pack-measures';
+import { packVerdict } from '@/lib/core/battery/pack-verdict';
 import { expectWithin } from '@/tests/support/expect-within';
 
 const limits = edition1.packLimits;
@@ -13,9 +14,9 @@ const sound: PackMeasures = {
 };
 const verdictOf = (change: PackMeasures): string | null => packVerdict(limits, { ...sound, ...change }).verdict;
 
-describe('packVerdict', () => {
+describe('packVerdict of the first edition', () => {
   it('of a sound pack with everything measured is fit, with nothing fired and nothing missing', () => {
-    expect(packVerdict(limits, sound)).toEqual({ verdict: 'fit', fired: [], missing: [] });
+    expect(packVerdict(limits, sound)).toEqual({ verdict: 'fit', fired: [], missing: [], blocks: null, incomplete: null, endsAt: null });
   });
   it.each([
     [{ swollen: true }, 'isolate'], [{ smell: true }, 'isolate'], [{ dented: true }, 'isolate'], [{ silentCells: 1 }, 'isolate'],
@@ -39,9 +40,10 @@ describe('packVerdict', () => {
   it('names what nobody measured, once each, and fires nothing for it', () => {
     const { verdict, fired, missing } = packVerdict(limits, { swollen: false, cellMin: 3.8, cellMax: undefined });
     expect([verdict, fired]).toEqual(['fit', []]);
-    expect(missing).toEqual(expect.arrayContaining(['silentCells', 'smell', 'cellMax', 'resistanceRatio']));
-    expect(missing).not.toContain('cellMin');
-    expect(new Set(missing).size).toBe(missing.length);
+    const names = missing.map(({ measure }) => measure);
+    expect(names).toEqual(expect.arrayContaining(['silentCells', 'smell', 'cellMax', 'resistanceRatio']));
+    expect(names).not.toContain('cellMin');
+    expect(new Set(names).size).toBe(names.length);
   });
   it('has no verdict for a pack at which nobody looked', () => {
     expect(packVerdict(limits, {})).toMatchObject({ verdict: null, fired: [] });
@@ -84,5 +86,11 @@ describe('cellMeasures', () => {
   it('takes a cell exactly at the silent limit as reading', () => {
     expect(cellMeasures([0.5, 3.8], 0.5)).toMatchObject({ silentCells: 0, cellMin: 0.5 });
   });
+  // the limit of edition 2 and of the first: 0.1 V fires at 0.1 V, whatever binary fractions make of 3.8 − 3.7
+  it.each([[3.8, 3.7], [3.9, 3.8], [4.2, 4.1]])('of %f V and %f V finds a spread of exactly 0.1 V', (high, low) => {
+    expect(cellMeasures([high, low], 0.5).cellSpread).toBe(0.1);
+  });
+  // worked out: highest minus lowest, as the content defines it
+  it('of 3.73 V and 3.41 V finds 0.32 V', () => expect(cellMeasures([3.73, 3.7, 3.41, 3.72], 0.5).cellSpread).toBe(0.32));
   it('takes a pack of one cell as even', () => expect(cellMeasures([3.8], 0.5).cellSpread).toBe(0));
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { edition1 } from '@/lib/content/edition-1';
 import { packVerdict } from '@/lib/core/battery/pack-verdict';
 import { limitsOfSchool, type SchoolLimits } from '@/lib/core/battery/school-limits';
+import { secondLimits } from '@/tests/support/second-pack-limits';
 
 const limits = edition1.packLimits;
 const reasonFor = (chosen: SchoolLimits): string => {
@@ -32,11 +33,37 @@ describe('limitsOfSchool', () => {
     expect(reasonFor({ colour: 1 })).toContain('no limit called colour');
     expect(reasonFor({ toString: 1 })).toContain('no limit called toString');
   });
-  it('is loosest as the content stands: every range ends at the content’s own figure', () => {
-    for (const { id, op, value, schoolMay } of limits.rules) {
+  it.each([['first', limits], ['second', secondLimits]])('is loosest as the content of the %s edition stands: every range ends at its own figure', (_, { rules }) => {
+    for (const { id, op, value, schoolMay } of rules) {
       if (schoolMay === undefined) continue;
       expect(value, id).toBe(op === '<' ? schoolMay.min : schoolMay.max);
     }
   });
-  it('changes nothing without a choice', () => expect(limitsOfSchool(limits, {})).toEqual({ ok: true, value: limits }));
+  it.each([limits, secondLimits])('changes nothing without a choice', (content) => expect(limitsOfSchool(content, {})).toEqual({ ok: true, value: content }));
+});
+
+describe('what the second edition lets a school set', () => {
+  const reasonOf = (chosen: SchoolLimits): string => {
+    const result = limitsOfSchool(secondLimits, chosen);
+    return result.ok ? '' : result.reason;
+  };
+  // bounds: our judgement
+  it('is 50 to 300 mV for the large spread and 20 to 100 mV for the small', () => {
+    expect([reasonOf({ 'spread-large': 0.05 }), reasonOf({ 'spread-large': 0.1 }), reasonOf({ spread: 0.02 })]).toEqual(['', '', '']);
+    expect(reasonOf({ 'spread-large': 0.049 })).toBe('spread-large must lie between 0.05 and 0.3, got 0.049');
+    expect(reasonOf({ 'spread-large': 0.301 })).toContain('spread-large');
+    expect(reasonOf({ spread: 0.019 })).toBe('spread must lie between 0.02 and 0.1, got 0.019');
+  });
+  it('is 1 to 24 hours after a hit', () => {
+    expect([reasonOf({ 'just-hit': 1 }), reasonOf({ 'just-hit': 24 })]).toEqual(['', '']);
+    expect(reasonOf({ 'just-hit': 0.99 })).toContain('between 1 and 24');
+    expect(reasonOf({ 'just-hit': 24.1 })).toContain('between 1 and 24');
+  });
+  it('isolates at 100 mV when the school says so', () => {
+    const own = limitsOfSchool(secondLimits, { 'spread-large': 0.1 });
+    if (!own.ok) throw new Error(own.reason);
+    expect(packVerdict(own.value, { cellSpread: 0.1 }).verdict).toBe('isolate');
+    expect(packVerdict(own.value, { cellSpread: 0.099 }).fired).toEqual([]);
+  });
+  it('is no sign that is seen, heard or smelt', () => expect(reasonOf({ smell: 1 })).toBe('smell is fixed'));
 });

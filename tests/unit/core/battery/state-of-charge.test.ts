@@ -8,7 +8,7 @@ import { expectWithin } from '@/tests/support/expect-within';
 
 const volts = (value: number): Volts => of<Volts>(value);
 function charge(value: number): number {
-  const result = stateOfCharge(volts(value));
+  const result = stateOfCharge(volts(value), volts(4.2));
   if (!result.ok) throw new Error(result.reason);
   return result.value;
 }
@@ -19,8 +19,12 @@ describe('stateOfCharge', () => {
   it('is half way between two points in the middle of them', () => expectWithin(charge((3.61 + 3.27) / 2), 2.5, { abs: 1e-9 }));
   it('is empty below the table and full above it', () => expect([charge(3.0), charge(3.1), charge(4.22), charge(4.25)]).toEqual([0, 0, 100, 100]));
   it.each([2.99, 0, -1, 4.26, 8.4])('is not named for a cell at %f V', (at) => {
-    const result = stateOfCharge(volts(at));
+    const result = stateOfCharge(volts(at), volts(4.2));
     expect(result.ok ? '' : result.reason).toContain('damaged or misread');
+  });
+  it('has no table for cells that are full at another voltage', () => {
+    const result = stateOfCharge(volts(4), volts(4.35));
+    expect(result.ok ? '' : result.reason).toContain('4.35 V');
   });
   it('never falls as the voltage rises', () => {
     const sound = fc.double({ min: 3, max: 4.25, noNaN: true });
