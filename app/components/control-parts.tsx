@@ -19,7 +19,7 @@ export function ControlParts() {
   return (
     <>
       <Section id="buttons" title="Buttons" aside="one main a screen; ember only if a person must act now">
-        <p className="row"><Button kind="main">Save and go on</Button><Button>Back</Button><Button kind="now">Isolate it</Button><Button kind="danger">Take it out</Button><ButtonLink kind="plain" href="#fields">Answer again</ButtonLink></p>
+        <p className="row"><Button kind="main">Save and go on</Button><Button>Back</Button><Button kind="now">Tell the officer</Button><Button kind="danger">Delete it</Button><ButtonLink kind="plain" href="#fields">Answer again</ButtonLink></p>
         <p className="row after"><Button kind="main" busy>Reading</Button><Button unavailable="Choose a room first.">Submit</Button></p>
         <p className="row after"><Button size="small">Make it an action</Button><Button size="small" kind="plain">Answer again</Button></p>
       </Section>

@@ -1,14 +1,17 @@
 import type { Content } from './model';
-import { conditionFaults } from './checks/conditions';
 import { controlFaults, roleFaults } from './checks/controls';
 import { type ContentFault, idFaults, must } from './checks/fault';
 import { formulaFaults } from './checks/formulas';
 import { guidanceFaults } from './checks/guidance';
+import { moveFaults } from './checks/moves';
 import { matrixFaults, packLimitFaults, physicsFaults } from './checks/numbers';
+import { pageFaults } from './checks/pages';
 import { packCheckFaults } from './checks/pack-check';
 import { questionFaults } from './checks/questions';
 import { reachFaults } from './checks/reach';
 import { scenarioFaults } from './checks/scenarios';
+import { stopFaults } from './checks/stops';
+import { tableFaults } from './checks/tables';
 
 const LISTS = ['controls', 'scenarios', 'inputs', 'exposures', 'questions', 'sections', 'stops', 'physics', 'constants', 'groups'] as const;
 
@@ -25,14 +28,17 @@ export function contentFaults(content: Content): readonly ContentFault[] {
     ...scenarioFaults(content),
     ...questionFaults(content),
     ...reachFaults(content),
-    ...content.stops.flatMap((stop) => conditionFaults(content, stop.when, `stop ${stop.id}`, { askedBefore: null, derivedAllowed: true })),
+    ...stopFaults(content),
+    ...moveFaults(content),
+    ...pageFaults(content),
+    ...tableFaults(content),
     ...formulaFaults(content),
     ...physicsFaults(content),
     ...packLimitFaults(content),
     ...packCheckFaults(content),
     ...matrixFaults(content),
     ...harmWeightFaults(content),
-    ...(content.guidance === undefined ? [] : guidanceFaults(content.guidance)),
+    ...(content.guidance === undefined ? [] : guidanceFaults(content.guidance, content.inputs)),
   ];
 }
 

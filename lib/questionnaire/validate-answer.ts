@@ -22,7 +22,7 @@ const CONTROL_CHARACTER = /\p{Cc}/u;
 export function validateAnswer(question: Question, raw: unknown): AnswerCheck {
   if (raw === NOT_SURE && question.notSure) return { ok: true, answer: NOT_SURE };
   if (question.kind === 'choice') return checkChoice(question.options, raw, question.notSure);
-  if (question.kind === 'multi') return checkList(question.options, raw);
+  if (question.kind === 'multi' || question.kind === 'ticks') return checkList(question.options, raw);
   if (question.kind === 'number') return checkNumbers(question.fields, raw);
   return checkText(question.field.maxLength, raw, question.notSure);
 }

@@ -8,7 +8,8 @@ function arbitraryAnswer(question: Question): fc.Arbitrary<Answer | undefined> {
   const open = fc.constantFrom<Answer | undefined>(undefined, 'not sure');
   switch (question.kind) {
     case 'choice': return fc.oneof({ weight: 1, arbitrary: open }, { weight: 4, arbitrary: fc.constantFrom(...question.options.map((option) => option.id)) });
-    case 'multi': return fc.oneof({ weight: 1, arbitrary: open }, { weight: 4, arbitrary: fc.subarray(question.options.map((option) => option.id)) });
+    case 'multi':
+    case 'ticks': return fc.oneof({ weight: 1, arbitrary: open }, { weight: 4, arbitrary: fc.subarray(question.options.map((option) => option.id)) });
     case 'text': return fc.oneof(open, fc.constant('999, by the gate'));
     case 'number': {
       const fields = Object.fromEntries(question.fields.map((field) => [field.input, fc.oneof(

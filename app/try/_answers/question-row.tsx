@@ -34,7 +34,7 @@ export function QuestionRow({ question, whole, edit }: QuestionRowProps) {
 function AnyQuestion({ question, whole, edit }: QuestionRowProps) {
   const answer = answerOf(whole, question.id);
   if (question.kind === 'choice') return <ChoiceQuestion question={question} answer={answer} edit={edit} />;
-  if (question.kind === 'multi') return <MultiQuestion question={question} whole={whole} edit={edit} />;
+  if (question.kind === 'multi' || question.kind === 'ticks') return <MultiQuestion question={question} whole={whole} edit={edit} />;
   if (question.kind === 'number') return <NumberQuestion question={question} answer={answer} edit={edit} />;
   return <TextQuestion question={question} answer={answer} edit={edit} />;
 }

@@ -2,9 +2,10 @@ import { placeholdersOf } from '../fill-guidance';
 import type { Guidance, GuidanceText } from '../guidance-model';
 import { type ContentFault, idFaults, idsOf, must } from './fault';
 
-/** Guidance that names fields or texts nobody has, stands beside itself, or leaves a brace open. */
-export function guidanceFaults({ fields, texts }: Guidance): readonly ContentFault[] {
+/** Guidance that names inputs, fields or texts nobody has, stands beside itself, or leaves a brace open. */
+export function guidanceFaults({ fields, texts }: Guidance, inputs: readonly { readonly id: string }[]): readonly ContentFault[] {
   return [
+    ...fields.flatMap(({ id, input }) => must(input === null || idsOf(inputs).has(input), `guidance field ${id}`, `input ${input} is unknown`)),
     ...idFaults('guidance', texts),
     ...idFaults('guidance fields', fields),
     ...texts.flatMap((text) => [...placeholderFaults(text, idsOf(fields)), ...besideFaults(text, idsOf(texts))]),

@@ -1,5 +1,6 @@
 import type { AnswerOption, Content, Question } from '../model';
 import { controlsSetBy, inputsSetBy } from '../question-sets';
+import { choiceFaults, lineFaults, numberFaults } from './asked-fields';
 import { conditionFaults } from './conditions';
 import { type ContentFault, idFaults, idsOf, kindFaults, must } from './fault';
 
@@ -23,22 +24,14 @@ export function questionFaults(content: Content): readonly ContentFault[] {
 
 function kindOfQuestionFaults(content: Content, question: Question, where: string): readonly ContentFault[] {
   if (question.kind === 'text') return [];
-  if (question.kind === 'number') return fieldFaults(content, question, where);
+  if (question.kind === 'number') return numberFaults(content, question, where);
   const controls = idsOf(content.controls);
   return [
     ...idFaults(`${where} options`, question.options),
     ...controlsSetBy(question).flatMap((control) => must(controls.has(control), where, `control ${control} is unknown`)),
-    ...(question.kind === 'choice' ? question.options.flatMap((option) => openFaults(question, option, where)) : []),
+    ...(question.kind === 'choice' ? [...question.options.flatMap((option) => openFaults(question, option, where)), ...choiceFaults(content, question, where)] : []),
+    ...(question.kind === 'ticks' ? lineFaults(question, where) : []),
   ];
-}
-
-/** A question may narrow the range of an input, never widen it. */
-function fieldFaults(content: Content, question: Extract<Question, { kind: 'number' }>, where: string): readonly ContentFault[] {
-  return question.fields.flatMap((field) => {
-    const input = content.inputs.find(({ id }) => id === field.input);
-    const inside = field.min < field.max && field.min >= (input?.min ?? -Infinity) && field.max <= (input?.max ?? Infinity);
-    return must(inside, where, `range of ${field.input} is empty or wider than the input's own`);
-  });
 }
 
 /** Whatever is chosen, each control of a choice must end up in some state. */

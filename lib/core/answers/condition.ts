@@ -16,8 +16,12 @@ export function evaluateCondition(condition: Condition, context: ConditionContex
   if ('any' in condition) return condition.any.some((part) => evaluateCondition(part, context));
   if ('control' in condition) return condition.in.includes(context.state(condition.control));
   if ('derived' in condition) return compare(context.derived(condition.derived), condition.op, boundOf(condition, context));
-  return compare(context.input(condition.input), condition.op, condition.value);
+  const value = context.input(condition.input);
+  return compare(condition.measure === 'digits' ? digitsIn(value) : value, condition.op, condition.value);
 }
+
+/** How many digits a text holds: a telephone number needs some, "on the card by the door" has none. */
+const digitsIn = (value: InputValue): number => String(value).replace(/\D/g, '').length;
 
 function boundOf(condition: { readonly value?: number; readonly input?: string }, context: ConditionContext): InputValue {
   if (condition.input !== undefined) return context.input(condition.input);

@@ -41,8 +41,9 @@ function smokeCaseOf(
   packEnergyWh: number,
 ): SeverityCase {
   const air = areaAir(venue, model, rule.area);
+  const sharing = rule.sharedBy === undefined ? air.sharing : rule.sharedBy.reduce((people, input) => people + numberInput(venue, input), 0);
   const near = rule.near && isNear(venue, rule.area);
-  const fixed = { packs, packEnergyWh, volumeM3: air.volumeM3, airChanges: air.airChanges, evacuationS: air.evacuationS, foundLater: rule.foundLater, near, sharing: air.sharing };
+  const fixed = { packs, packEnergyWh, volumeM3: air.volumeM3, airChanges: air.airChanges, evacuationS: air.evacuationS, foundLater: rule.foundLater, near, sharing };
   return {
     key: `smoke ${Object.values(fixed).join(' ')}`,
     classAt: (z) => smokeClass(model, { ...fixed, yields: yieldsAt(model, z) }),

@@ -25,7 +25,7 @@ export function expectQuiet(page: Page, watched: Watched): void {
 
 /** WCAG 2.2 A and AA, and good practice. */
 export async function expectAccessible(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
+  const { violations } = await new AxeBuilder({ page }).options({ rules: { 'target-size': { enabled: true } } }).analyze();
   expect(violations.map((violation) => ({ rule: violation.id, where: violation.nodes.map((node) => node.target.join(' ')) }))).toEqual([]);
 }
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { contentFaults } from '@/lib/content/checks';
 import { guidanceFaults } from '@/lib/content/checks/guidance';
 import { currentContent } from '@/lib/content/editions';
+import inputs2 from '@/lib/content/edition-2/inputs.json';
 import { guidance2 } from '@/lib/content/guidance-2';
 import type { Guidance, GuidanceText } from '@/lib/content/guidance-model';
 import { asGuidance } from '@/lib/content/schema/guidance';
@@ -31,7 +32,7 @@ const ALARMS = ['smoke', 'hot-no-smoke', 'swollen-cool', 'somebody-missing', 'fi
 describe('the guidance of the second edition', () => {
   it('has a text for every situation, and no fault', () => {
     expect(guidance2.texts.map(({ id }) => id)).toEqual(SITUATIONS);
-    expect(guidanceFaults(guidance2)).toEqual([]);
+    expect(guidanceFaults(guidance2, inputs2.inputs)).toEqual([]);
   });
 
   it('says the same five steps at smoke and at a hot pack, which nobody touches first', () => {
@@ -83,12 +84,13 @@ describe('the checks of guidance', () => {
     ['an id twice', (copy) => { copy.texts[1]!.id = 'smoke'; }, 'guidance: smoke twice'],
     ['a field nobody fills in', (copy) => { copy.texts[0]!.lines[0]!.text = 'Call {doctor}.'; }, 'guidance smoke: field {doctor} is unknown'],
     ['a field that is not defined', (copy) => { copy.fields.splice(0, 1); }, 'guidance smoke: field {number} is unknown'],
+    ['a field held by an input nobody has', (copy) => { copy.fields[0]!.input = 'luck'; }, 'guidance field number: input luck is unknown'],
     ['an open brace', (copy) => { copy.texts[0]!.lines[0]!.lead = 'Call {number.'; }, 'guidance smoke: a brace is open in "Call {number."'],
     ['a text that must not stand beside an unknown one', (copy) => { copy.texts[0]!.neverBeside = [{ guidance: 'luck', why: 'x' }]; }, 'guidance smoke: never beside luck, which is unknown or itself'],
   ])('find %s', (_, spoil, problem) => {
     const copy = draft();
     spoil(copy);
-    expect(guidanceFaults(copy).map((fault) => `${fault.where}: ${fault.problem}`)).toContain(problem);
+    expect(guidanceFaults(copy, inputs2.inputs).map((fault) => `${fault.where}: ${fault.problem}`)).toContain(problem);
   });
 
   it('are part of the checks of an edition', () => {

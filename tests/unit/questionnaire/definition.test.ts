@@ -10,7 +10,7 @@ type Answers = Readonly<Record<string, Answer>>;
 /** Every answer that could decide whether another question applies. */
 function possibleAnswers(question: Question): readonly Answer[] {
   if (question.kind === 'choice') return question.options.map((option) => option.id);
-  if (question.kind === 'multi') return [question.options.map((option) => option.id)];
+  if (question.kind === 'multi' || question.kind === 'ticks') return [question.options.map((option) => option.id)];
   if (question.kind === 'text') return ['somewhere'];
   const ends = (end: 'min' | 'max') => Object.fromEntries(question.fields.map((field) => [field.input, field[end]]));
   return [ends('max'), ends('min')];

@@ -35,7 +35,7 @@ describe('a formula of the content', () => {
 describe('a condition', () => {
   const context: ConditionContext = {
     state: (control) => (control === 'charge-box' ? 'partly' : 'absent'),
-    input: (id) => (id === 'airMode' ? 'closed' : 5),
+    input: (id) => (id === 'airMode' ? 'closed' : id === 'phone' ? '(01) 23, at the gate' : 5),
     derived: () => 1.2,
   };
   it.each([
@@ -47,6 +47,8 @@ describe('a condition', () => {
     [{ input: 'exits', op: '!=' as const, value: 5 }, false],
     [{ derived: 'loadShare' as const, op: '>' as const, value: 1 }, true],
     [{ derived: 'storedWh' as const, op: '>' as const, input: 'localEnergyLimitWh' }, false],
+    [{ input: 'airMode', op: '<' as const, value: 3, measure: 'digits' as const }, true],
+    [{ input: 'phone', op: '<' as const, value: 3, measure: 'digits' as const }, false],
     [{ all: [] }, true],
     [{ any: [] }, false],
     [{ all: [{ input: 'exits', op: '<' as const, value: 9 }, { any: [{ control: 'charge-box', in: ['absent'] as const }, { input: 'exits', op: '=' as const, value: 5 }] }] }, true],
