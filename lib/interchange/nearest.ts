@@ -3,28 +3,38 @@ const LONGEST = 60;
 
 /**
  * The known name that somebody probably meant.
- * @returns the name with the fewest single-letter changes (Levenshtein distance), or undefined when a third or
- * more of the letters would have to change
+ * @returns the name with the fewest single-letter changes (Levenshtein distance), the first of equals, or
+ * undefined when a third or more of the letters would have to change
  */
 export function nearest(name: string, known: readonly string[]): string | undefined {
   if (name.length > LONGEST) return undefined;
   const allowed = Math.max(1, Math.floor(name.length / 3));
-  const near = known.filter((candidate) => Math.abs(candidate.length - name.length) <= allowed);
-  const ranked = near.map((candidate) => ({ candidate, changes: changesBetween(name.toLowerCase(), candidate.toLowerCase()) }))
-    .sort((a, b) => a.changes - b.changes);
-  const best = ranked[0];
-  return best !== undefined && best.changes <= allowed ? best.candidate : undefined;
+  const wanted = name.toLowerCase();
+  let best: string | undefined;
+  let fewest = allowed + 1;
+  for (const candidate of known) {
+    if (Math.abs(candidate.length - name.length) >= fewest) continue;
+    const changes = changesBetween(wanted, candidate.toLowerCase(), fewest);
+    if (changes < fewest) { fewest = changes; best = candidate; }
+  }
+  return best;
 }
 
-function changesBetween(from: string, to: string): number {
-  let row = Array.from({ length: to.length + 1 }, (_, at) => at);
+/** Single-letter changes from one word to another; `limit` as soon as there are that many. */
+function changesBetween(from: string, to: string, limit: number): number {
+  let row = Uint16Array.from({ length: to.length + 1 }, (_, at) => at);
+  let next = new Uint16Array(to.length + 1);
   for (let i = 1; i <= from.length; i += 1) {
-    const next = [i];
+    next[0] = i;
+    let least = i;
     for (let j = 1; j <= to.length; j += 1) {
-      const swap = (row[j - 1] ?? 0) + (from[i - 1] === to[j - 1] ? 0 : 1);
-      next.push(Math.min(swap, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
+      const swap = (row[j - 1] as number) + (from[i - 1] === to[j - 1] ? 0 : 1);
+      const changes = Math.min(swap, (row[j] as number) + 1, (next[j - 1] as number) + 1);
+      next[j] = changes;
+      if (changes < least) least = changes;
     }
-    row = next;
+    if (least >= limit) return limit;
+    [row, next] = [next, row];
   }
-  return row[to.length] ?? 0;
+  return row[to.length] as number;
 }

@@ -109,7 +109,7 @@ describe('a fault', () => {
   });
 
   it('in a crowd is still found quickly', () => {
-    const answers = Object.fromEntries(Array.from({ length: 20_000 }, (_, at) => [`question-${at}`, 1]));
+    const answers = Object.fromEntries(Array.from({ length: 8_000 }, (_, at) => [`question-${at}`, 1]));
     const start = performance.now();
     expect(faultsOf(smallDocument({ answers }))).toHaveLength(501);
     expect(performance.now() - start).toBeLessThan(10_000);
