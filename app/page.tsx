@@ -24,5 +24,5 @@ export default function StartPage() {
   );
 }
 
-const COMMANDS = `npm run --silent score -- public/examples/ordinary-classroom.json --text
-npm run --silent score -- public/examples/ordinary-classroom.json`;
+const COMMANDS = `npm run --silent score -- public/examples/bad-store.json --text
+npm run --silent score -- public/examples/bad-store.json`;

@@ -1,7 +1,10 @@
 import type { ControlState, InputValue } from '@/lib/content/model';
 
-/** An answer: option id, list of option ids, numbers by input, text, or "not sure". */
-export type Answer = string | readonly string[] | Readonly<Record<string, number>>;
+/** One page of ticks, line by line; a line that is left out has not been answered. */
+export type TickAnswer = Readonly<Record<string, 'yes' | 'partly' | 'no' | 'not sure'>>;
+
+/** An answer: option id, list of option ids, numbers by input, ticks by line, text, or "not sure". */
+export type Answer = string | readonly string[] | Readonly<Record<string, number>> | TickAnswer;
 
 /** What a school's own record says of one scenario. */
 export interface RecordedExposure {

@@ -11,8 +11,11 @@ export interface AeglCurves {
   readonly CO: Readonly<Record<'2' | '3', AeglCurve>>;
 }
 
+/** Constants that a model reads. The first edition lists two that none does. */
+type UsedConstant = Exclude<ConstantId, 'noPainFlux' | 'seasonDays'>;
+
 /** Every physical number of one edition of the content, by its id, in the content's units. */
-export type PhysicsModel = Readonly<Record<PhysicsId, Levels>> & Readonly<Record<ConstantId, number>> & {
+export type PhysicsModel = Readonly<Record<PhysicsId, Levels>> & Readonly<Record<UsedConstant, number>> & {
   readonly aegl: AeglCurves;
   /** immediately dangerous to life or health, ppm */
   readonly idlh: { readonly HF: number; readonly CO: number };
@@ -31,17 +34,17 @@ export function physicsModel(content: Content): PhysicsModel {
     const { low, mid, high } = found(spreads, id);
     return { low, mid, high };
   };
-  const constant = (id: ConstantId): number => found(constants, id);
+  const constant = (id: UsedConstant): number => found(constants, id);
   return {
     hfYield: levels('hfYield'), gasVolume: levels('gasVolume'), coFraction: levels('coFraction'), lflVentGas: levels('lflVentGas'),
     peakHeatRelease: levels('peakHeatRelease'), radiantFraction: levels('radiantFraction'), releaseDuration: levels('releaseDuration'),
     packToPackTime: levels('packToPackTime'), burningTogether: levels('burningTogether'), nearTime: levels('nearTime'), flameBase: levels('flameBase'),
     molarVolume: constant('molarVolume'), molarMassHF: constant('molarMassHF'), molarMassCO: constant('molarMassCO'),
     nominalCellVoltage: constant('nominalCellVoltage'), coDoseDenominator: constant('coDoseDenominator'), woodIgnition: constant('woodIgnition'),
-    painFlux: constant('painFlux'), noPainFlux: constant('noPainFlux'), burnFlux: constant('burnFlux'), reachMin: constant('reachMin'),
+    painFlux: constant('painFlux'), burnFlux: constant('burnFlux'), reachMin: constant('reachMin'),
     nearRefVolume: constant('nearRefVolume'), nearFactorMax: constant('nearFactorMax'), outdoorVolume: constant('outdoorVolume'),
     outdoorAch: constant('outdoorAch'), windSpeed: constant('windSpeed'), tempDiff: constant('tempDiff'), closedAch: constant('closedAch'),
-    continuousFactor: constant('continuousFactor'), seasonDays: constant('seasonDays'), openSpread: constant('openSpread'),
+    continuousFactor: constant('continuousFactor'), openSpread: constant('openSpread'),
     aegl: aeglCurves(content.aegl),
     idlh: { HF: content.idlh.HF, CO: content.idlh.CO },
     reentry: { HF: content.reentry.HF, CO: content.reentry.CO },

@@ -8,20 +8,22 @@ export function RulesPart({ content }: PartProps) {
     <Section id="rules" title="Smoke, heat and how many packs burn">
       <Rule title="Smoke" rule={content.smokeRule} />
       <Rule title="Heat" rule={content.heatRule} />
-      <h3>How many packs burn</h3>
-      <ol className="prose">{content.packCountRule.steps.map((step) => <li key={step}>{step}</li>)}</ol>
-      <p className="small muted">{content.packCountRule.note} Kind: {content.packCountRule.kind}.</p>
+      <div className="rule">
+        <h3>How many packs burn</h3>
+        <ol className="prose">{content.packCountRule.steps.map((step) => <li key={step}>{step}</li>)}</ol>
+        <p className="small muted">{content.packCountRule.note} Kind: {content.packCountRule.kind}.</p>
+      </div>
     </Section>
   );
 }
 
 function Rule({ title, rule }: { readonly title: string; readonly rule: RuleInWords }) {
   return (
-    <>
+    <div className="rule">
       <h3>{title}</h3>
       <p>{rule.summary}</p>
       <ol className="prose">{rule.steps.map((step) => <li key={step}>{step}</li>)}</ol>
       <p className="small muted">Kind: {rule.kind}.</p>
-    </>
+    </div>
   );
 }

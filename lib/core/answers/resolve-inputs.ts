@@ -49,7 +49,7 @@ export class InputDesk {
   assumed(): readonly AssumedInput[] {
     return this.content.inputs.flatMap((input) => {
       const because = this.unknown.get(input.id);
-      if (because === undefined || input.unit === 'text' || Object.hasOwn(this.overrides, input.id)) return [];
+      if (because === undefined || this.given.has(input.id) || input.unit === 'text' || Object.hasOwn(this.overrides, input.id)) return [];
       return [{ input: input.id, title: input.title, value: this.value(input.id), unit: input.unit, because }];
     });
   }

@@ -1,4 +1,4 @@
-import type { Content, ControlState, DerivedName, Question } from '@/lib/content/model';
+import type { Content, ControlState, DerivedName, NumberField, Question } from '@/lib/content/model';
 import type { Answer, AssessmentDocument } from '@/lib/core/document';
 import { evaluateCondition } from './condition';
 import { resolveExposures } from './resolve-exposures';
@@ -52,7 +52,7 @@ function readInputs(desk: InputDesk, question: Question, answer: Answer | undefi
     return;
   }
   if (question.kind === 'number') {
-    for (const field of question.fields) readField(desk, field.input, answer, standing === 'answered' ? 'field left empty' : why);
+    for (const field of question.fields) readField(desk, field, question.fields, answer, standing === 'answered' ? 'field left empty' : why);
     return;
   }
   const inputsOf = new Set(question.options.flatMap((option) => Object.keys(option.sets.inputs)));
@@ -61,9 +61,23 @@ function readInputs(desk: InputDesk, question: Question, answer: Answer | undefi
   for (const option of chosen) for (const [id, value] of Object.entries(option.sets.inputs)) desk.set(id, value);
 }
 
-/** packWh may be left empty without a remark: its formula is the rule and a printed figure the exception. */
-function readField(desk: InputDesk, id: string, answer: Answer | undefined, why: WhyUnknown): void {
-  const value = typeof answer === 'object' && !Array.isArray(answer) ? (answer as Readonly<Record<string, number>>)[id] : undefined;
-  if (value !== undefined) desk.set(id, value);
-  else if (id !== 'packWh' || why !== 'field left empty') desk.setUnknown(id, why);
+function readField(desk: InputDesk, field: NumberField, fields: readonly NumberField[], answer: Answer | undefined, why: WhyUnknown): void {
+  const value = figureIn(answer, field.input);
+  if (value !== undefined) desk.set(field.input, value);
+  else if (isMissed(field, fields, answer, why)) desk.setUnknown(field.input, why);
+}
+
+const figureIn = (answer: Answer | undefined, input: string): number | undefined => {
+  const value = typeof answer === 'object' && !Array.isArray(answer) ? (answer as Readonly<Record<string, unknown>>)[input] : undefined;
+  return typeof value === 'number' ? value : undefined;
+};
+
+/**
+ * Whether an empty field leaves something open. Not where its default is the rule (the energy of a pack,
+ * unless one is printed), nor where an earlier edition's field gave what this one asks for in parts.
+ */
+function isMissed(field: NumberField, fields: readonly NumberField[], answer: Answer | undefined, why: WhyUnknown): boolean {
+  if (field.earlier !== undefined) return false;
+  if (why === 'field left empty' && (field.mayBeEmpty === true || field.input === 'packWh')) return false;
+  return !fields.some((other) => other.earlier?.replaces.includes(field.input) === true && figureIn(answer, other.input) !== undefined);
 }
