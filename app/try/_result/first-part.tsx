@@ -32,8 +32,6 @@ export function FirstPart({ result, sets, complete, plan }: FirstPartProps) {
   const titleOf = (id: string): string => content.controls.find((control) => control.id === id)?.title ?? id;
   const above = settling.filter((action) => chosen.controls.includes(action.control)).map((action) => action.title);
   if (result.actions.length === 0) return <Section id="first" title="What to do first"><p>Nothing is left to put in place.</p></Section>;
-  const most = Math.max(...known.map((set) => set.budget));
-  if (complete && settling.length === 0 && known.every((set) => set.controls.length === 0)) return <NothingWithin points={most} result={result} plan={plan} />;
   return (
     <Section id="first" title="What to do first" aside="best set for your effort, worked out exactly">
       {settling.length === 0 ? null : (<><h3>First what settles a stop</h3><ActionRows actions={settling} plan={plan} /></>)}
@@ -48,16 +46,6 @@ export function FirstPart({ result, sets, complete, plan }: FirstPartProps) {
       </div>
       <p className="small muted after">Only what the action does by itself is counted. Moving the table or the store changes distances too, so the true gain can be larger. By this model, our judgement.</p>
       {others.length === 0 ? null : <Disclosure summary={others.length === 1 ? 'One more thing that could be done' : `${others.length} more things that could be done`}><ActionRows actions={others} plan={plan} /></Disclosure>}
-    </Section>
-  );
-}
-
-/** A room in which nothing cheap is left: say so instead of drawing a flat line. */
-function NothingWithin({ points, result, plan }: { readonly points: number; readonly result: ScoreResult; readonly plan: EditPlan }) {
-  return (
-    <Section id="first" title="What to do first">
-      <p>Keep what holds. Within {points} points of effort nothing that is still missing takes harm away; what is left costs more.</p>
-      <ActionRows actions={result.actions} plan={plan} />
     </Section>
   );
 }
