@@ -40,8 +40,9 @@ export function FirstPart({ result, sets, complete, plan }: FirstPartProps) {
       {complete ? null : <p className="small muted" role="status">Other amounts are being searched.</p>}
       {above.length === 0 ? null : <p className="after">From above: {above.join('; ')}.{best.length === 0 ? '' : ' And:'}</p>}
       <ActionRows actions={best} plan={plan} />
+      {chosen.controls.length === 0 ? <p className="after">Nothing to plan for this effort: what is left costs more, or takes nothing away.</p> : null}
       <div className="actions">
-        <Button kind="main" onClick={() => plan.all(chosen.controls)} unavailable={chosen.controls.every((control) => plan.has(control)) ? 'All of these are planned.' : undefined}>Plan {chosen.controls.length === 1 ? 'this one' : `these ${chosen.controls.length}`}</Button>
+        {chosen.controls.length === 0 ? null : <Button kind="main" onClick={() => plan.all(chosen.controls)} unavailable={chosen.controls.every((control) => plan.has(control)) ? 'All of these are planned.' : undefined}>Plan {chosen.controls.length === 1 ? 'this one' : `these ${chosen.controls.length}`}</Button>}
         {budget === own ? null : <Button onClick={() => plan.budget(budget)}>Keep {budget} points in the document</Button>}
       </div>
       <p className="small muted after">Only what the action does by itself is counted. Moving the table or the store changes distances too, so the true gain can be larger. By this model, our judgement.</p>
