@@ -378,7 +378,7 @@ export interface Content {
   readonly scenarios: readonly Scenario[];
   readonly physics: readonly (Spread & { readonly id: PhysicsId })[];
   readonly constants: readonly (Constant & { readonly id: ConstantId })[];
-  readonly models: Readonly<Record<string, unknown>>;
+  readonly models: Readonly<Record<string, unknown>> & { readonly timeToAegl?: { readonly compares: 'whole exposure'; readonly rule: string } };
   readonly aegl: AeglTables;
   readonly idlh: { readonly HF: number; readonly CO: number; readonly kind: Kind; readonly source: string };
   readonly reentry: { readonly HF: number; readonly CO: number; readonly rule: string; readonly kind: Kind; readonly source: string };

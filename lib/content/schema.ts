@@ -30,7 +30,7 @@ const ContentSchema = z.strictObject({
   scenarios: z.array(scenarioSchema),
   physics: z.array(spreadSchema),
   constants: z.array(constantSchema),
-  models: z.record(z.string(), z.unknown()),
+  models: z.looseObject({ timeToAegl: z.strictObject({ compares: z.literal('whole exposure'), rule: z.string() }).optional() }),
   aegl: aeglSchema,
   idlh: idlhSchema,
   reentry: reentrySchema,

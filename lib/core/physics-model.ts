@@ -21,6 +21,8 @@ export type PhysicsModel = Readonly<Record<PhysicsId, Levels>> & Readonly<Record
   readonly idlh: { readonly HF: number; readonly CO: number };
   /** concentration at or below which smoke counts as cleared, ppm */
   readonly reentry: { readonly HF: number; readonly CO: number };
+  /** what is compared with a guideline level when the time to it is sought */
+  readonly timeToAegl: 'whole exposure' | 'momentary concentration';
 };
 
 /**
@@ -48,6 +50,7 @@ export function physicsModel(content: Content): PhysicsModel {
     aegl: aeglCurves(content.aegl),
     idlh: { HF: content.idlh.HF, CO: content.idlh.CO },
     reentry: { HF: content.reentry.HF, CO: content.reentry.CO },
+    timeToAegl: content.models.timeToAegl?.compares ?? 'momentary concentration',
   };
 }
 

@@ -43,7 +43,7 @@ export function score(content: Content, document: AssessmentDocument, options: S
   const setup = riskSetup(venue, document);
   const states = threeStates(setup, document.planned ?? []);
   const plan = drawPlan(setup, venue);
-  const actions = actionStudy(setup, plan, options.draws);
+  const actions = actionStudy(setup, plan, options);
   const draws = runDraws(plan, options.draws, options.seed, actions.observe);
   const totals = draws.total.slice(0, Math.min(SET_DRAWS, options.draws));
   return {

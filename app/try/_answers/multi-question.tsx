@@ -4,7 +4,7 @@ import { tickState, withTick } from '../_state/edit-document';
 import type { WholeDocument } from '../_state/whole-document';
 import { changeOf, questionAnchor, QuestionHint, type QuestionProps } from './question-parts';
 
-type MultiKind = Extract<Question, { kind: 'multi' | 'ticks' }>;
+type MultiKind = Extract<Question, { kind: 'multi' }>;
 interface MultiQuestionProps extends QuestionProps<MultiKind> { readonly whole: WholeDocument }
 
 export function MultiQuestion({ question, whole, edit }: MultiQuestionProps) {

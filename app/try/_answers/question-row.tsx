@@ -11,6 +11,7 @@ import { NumberQuestion } from './number-question';
 import { type Override, overridesOf, withoutOverride } from './overrides';
 import { changeOf, type EditAnswers, NotAnswered } from './question-parts';
 import { TextQuestion } from './text-question';
+import { TicksQuestion } from './ticks-question';
 
 interface QuestionRowProps { readonly question: Question; readonly whole: WholeDocument; readonly edit: EditAnswers }
 
@@ -20,7 +21,7 @@ export function QuestionRow({ question, whole, edit }: QuestionRowProps) {
   return (
     <li className="question">
       <AnyQuestion question={question} whole={whole} edit={edit} />
-      {answerOf(whole, question.id) === undefined ? <NotAnswered /> : null}
+      {question.kind !== 'ticks' && answerOf(whole, question.id) === undefined ? <NotAnswered /> : null}
       {overridesOf(question, whole).map((override) => (
         <Notice key={`${override.part} ${override.id}`} title="The document itself says otherwise">
           <p>{titleOf(content, override)}: <b>{override.value}</b>. That wins over the answer above.</p>
@@ -34,7 +35,8 @@ export function QuestionRow({ question, whole, edit }: QuestionRowProps) {
 function AnyQuestion({ question, whole, edit }: QuestionRowProps) {
   const answer = answerOf(whole, question.id);
   if (question.kind === 'choice') return <ChoiceQuestion question={question} answer={answer} edit={edit} />;
-  if (question.kind === 'multi' || question.kind === 'ticks') return <MultiQuestion question={question} whole={whole} edit={edit} />;
+  if (question.kind === 'multi') return <MultiQuestion question={question} whole={whole} edit={edit} />;
+  if (question.kind === 'ticks') return <TicksQuestion question={question} whole={whole} edit={edit} />;
   if (question.kind === 'number') return <NumberQuestion question={question} answer={answer} edit={edit} />;
   return <TextQuestion question={question} answer={answer} edit={edit} />;
 }

@@ -2,7 +2,7 @@ import type { Question } from '@/lib/content/model';
 import type { Answer } from '@/lib/core/document';
 import { answerOf, notSureTicksOf, partOf, plannedOf, type WholeDocument } from './whole-document';
 
-type MultiQuestion = Extract<Question, { kind: 'multi' | 'ticks' }>;
+type MultiQuestion = Extract<Question, { kind: 'multi' }>;
 
 /** What one line of a multi question says; "not answered" until the question is touched. */
 export type TickState = 'yes' | 'no' | 'not sure' | 'not answered';

@@ -27,8 +27,9 @@ export function resolveVenue(content: Content, document: AssessmentDocument): Ve
   }
   for (const [control, state] of Object.entries(document.states ?? {})) states.set(control, state);
   const inputs = desk.all();
-  const exposures = resolveExposures(content, inputs, document.exposures ?? {});
-  return { content, inputs, states, exposures, shown, assumedInputs: desk.assumed() };
+  const countedExposures = document.exposures ?? {};
+  const exposures = resolveExposures(content, inputs, countedExposures);
+  return { content, inputs, states, exposures, countedExposures, shown, assumedInputs: desk.assumed() };
 }
 
 function contextWhileReading(desk: InputDesk, states: ReadonlyMap<string, ControlState>) {

@@ -7,6 +7,8 @@ export interface Venue {
   readonly inputs: ReadonlyMap<string, InputValue>;
   readonly states: ReadonlyMap<string, ControlState>;
   readonly exposures: ReadonlyMap<string, number>;
+  /** exposures that the document gives as counted; they stand whatever the inputs say */
+  readonly countedExposures: Readonly<Record<string, number>>;
   /** ids of the questions that applied */
   readonly shown: ReadonlySet<string>;
   readonly assumedInputs: readonly AssumedInput[];

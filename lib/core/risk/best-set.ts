@@ -33,6 +33,7 @@ export function bestSet(setup: RiskSetup, budget: number, candidates: readonly C
   const search = new Search(state);
   const entangled = state.entangled;
   const free = candidates.map((_, index) => index).filter((index) => !entangled.includes(index));
+  search.begin(candidates.map((_, index) => index), budget, 0);
   search.settle(entangled, free, budget, 0);
   const controls = search.best.map((index) => candidates[index]?.control ?? '').sort();
   return {
@@ -56,6 +57,14 @@ class Search {
   constructor(private readonly state: SearchState) {
     this.bestHarm = state.harm;
     this.tie = state.harm * TIE;
+  }
+
+  /** A good set to begin with, so that most of what is worse is never opened: the best by effort, one after another. */
+  begin(open: readonly number[], left: number, spent: number): void {
+    this.keepIfBetter(spent);
+    const [best] = this.worthwhile(open, left);
+    if (best === undefined) return;
+    this.joining(best.index, (effort) => this.begin(open.filter((index) => index !== best.index), left - effort, spent + effort));
   }
 
   /**

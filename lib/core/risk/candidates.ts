@@ -1,4 +1,5 @@
 import type { ControlState, InputMove, InputValue } from '@/lib/content/model';
+import { resolveExposures } from '@/lib/core/answers/resolve-exposures';
 import { stateOf, type Venue, withStates } from '@/lib/core/answers/venue';
 import { countedUses } from './counted-uses';
 import { failuresOf, type RiskSetup } from './risk-setup';
@@ -27,7 +28,9 @@ export function candidatesOf(venue: Venue): readonly Candidate[] {
 
 /**
  * The venue with some controls put in place. A control that moves inputs moves them too, and only for the
- * better; the first edition has none, so there an action moves a state alone (amendment A49).
+ * better, and exposures are worked out again from them: nobody charges overnight any more, so those charges
+ * are watched ones now. Counted exposures stand. The first edition has no moves, so there an action moves
+ * a state alone (amendment A49).
  */
 export function inPlace(venue: Venue, controls: readonly string[]): Venue {
   const open = controls.filter((control) => stateOf(venue, control) !== 'not applicable' && stateOf(venue, control) !== 'in place');
@@ -36,7 +39,7 @@ export function inPlace(venue: Venue, controls: readonly string[]): Venue {
   if (moves.length === 0) return changed;
   const inputs = new Map(venue.inputs);
   for (const move of moves) if (applies(move, inputs.get(move.input))) inputs.set(move.input, move.to);
-  return { ...changed, inputs };
+  return { ...changed, inputs, exposures: resolveExposures(venue.content, inputs, venue.countedExposures) };
 }
 
 function applies(move: InputMove, now: InputValue | undefined): boolean {

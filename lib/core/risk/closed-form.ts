@@ -4,7 +4,7 @@ import type { Venue } from '@/lib/core/answers/venue';
 import type { CompiledScenario } from './compiled-content';
 import { type CountedScenario, countedScenarios, pathProduct } from './counted-uses';
 import { cellGrade, cellScore, levelOf } from './grade-matrix';
-import { failuresOf, type RiskSetup } from './risk-setup';
+import { exposuresOf, failuresOf, type RiskSetup } from './risk-setup';
 import type { SeverityCase } from './severity';
 
 export interface ClosedBranch {
@@ -31,6 +31,8 @@ export interface ClosedEvaluation { readonly risks: readonly ClosedRisk[]; reado
 export interface Variation {
   /** E[X] of every control, by index */
   readonly failure?: Float64Array;
+  /** exposure of each scenario, in its own unit per season */
+  readonly exposures?: readonly number[];
   /** which uses count, when they are to stay as they are although figures move */
   readonly counted?: readonly CountedScenario[];
   /** mean rate per unit of exposure of each scenario */
@@ -44,14 +46,15 @@ export interface Variation {
 /**
  * Mean frequencies, harms and grades in closed form for the states of a venue (amendments A6, A7, A10 to
  * A12): F = λ·exposure·Π(1 − r(1 − E[X])), H = Σ F·w̄. No draws, so nothing flips with a seed.
- * @param venue same inputs as the setup's, its states may differ
+ * @param venue the setup's, or the same with other states, inputs or exposures
  */
 export function evaluateClosed(setup: RiskSetup, venue: Venue, variation: Variation = {}): ClosedEvaluation {
   const failure = variation.failure ?? failuresOf(setup.compiled, venue);
   const scenarios = variation.scenarios ?? setup.compiled.scenarios;
   const counted = variation.counted ?? countedScenarios(setup.compiled, failure);
   const cases = setup.cases.of(venue);
-  const risks = scenarios.map((compiled, index) => closedRisk({ setup, variation, failure, compiled, index, counted: counted[index] ?? NONE, cases: cases[index] ?? [] }));
+  const exposures = variation.exposures ?? exposuresOf(setup.compiled, venue);
+  const risks = scenarios.map((compiled, index) => closedRisk({ setup, variation, failure, compiled, index, exposure: exposures[index] ?? 0, counted: counted[index] ?? NONE, cases: cases[index] ?? [] }));
   return { risks, totalHarm: risks.reduce((sum, risk) => sum + risk.harm, 0) };
 }
 
@@ -63,13 +66,13 @@ interface OneRisk {
   readonly failure: Float64Array;
   readonly compiled: CompiledScenario;
   readonly index: number;
+  readonly exposure: number;
   readonly counted: CountedScenario;
   readonly cases: readonly SeverityCase[];
 }
 
-function closedRisk({ setup, variation, failure, compiled, index, counted, cases }: OneRisk): ClosedRisk {
+function closedRisk({ setup, variation, failure, compiled, index, exposure, counted, cases }: OneRisk): ClosedRisk {
   const distribution = setup.rates[index];
-  const exposure = setup.exposures[index] ?? 0;
   const rate = variation.rates?.[index] ?? (distribution === undefined ? 0 : distribution.shape / distribution.rate);
   const conditionals = (variation.conditionals ?? setup.conditionals)[index] ?? [];
   const initiating = rate * exposure;

@@ -4,7 +4,7 @@ import { gammaQuantile } from '@/lib/core/statistics/gamma';
 import { type ClosedEvaluation, evaluateClosed, type Variation } from './closed-form';
 import type { CompiledScenario } from './compiled-content';
 import { countedScenarios, type CountedScenario } from './counted-uses';
-import { failuresOf, type RiskSetup } from './risk-setup';
+import { exposuresOf, failuresOf, type RiskSetup } from './risk-setup';
 
 const Z95 = 1.6448536269514722;
 /** How far a reach is moved either way: it has no published base at all. */
@@ -17,12 +17,12 @@ const REACH_STEP = 0.2;
  * @returns widest first, ties by id
  */
 export function doubts(setup: RiskSetup): readonly DoubtResult[] {
-  const study = { setup, counted: countedScenarios(setup.compiled, failuresOf(setup.compiled, setup.venue)) };
+  const study = { setup, exposures: exposuresOf(setup.compiled, setup.venue), counted: countedScenarios(setup.compiled, failuresOf(setup.compiled, setup.venue)) };
   return sortedByWidth([...unsureAnswers(setup), ...controlFigures(study), ...reaches(study), ...rates(study), ...conditionals(study), burnStrength(study)]);
 }
 
 /** The venue, and which uses count today: figures move, the choice within a group does not. */
-interface Study { readonly setup: RiskSetup; readonly counted: readonly CountedScenario[] }
+interface Study { readonly setup: RiskSetup; readonly exposures: readonly number[]; readonly counted: readonly CountedScenario[] }
 
 /** Widest first; no width, no bar. */
 export function sortedByWidth(bars: readonly DoubtResult[]): readonly DoubtResult[] {
@@ -81,7 +81,7 @@ function rates(study: Study): readonly DoubtResult[] {
   const means = setup.rates.map((rate) => rate.shape / rate.rate);
   return setup.compiled.scenarios.flatMap(({ scenario }, index) => {
     const rate = setup.rates[index];
-    if (rate === undefined || (setup.exposures[index] ?? 0) === 0) return [];
+    if (rate === undefined || (study.exposures[index] ?? 0) === 0) return [];
     const at = (probability: number): Variation => ({ rates: means.map((mean, position) => (position === index ? gammaQuantile(probability, rate.shape, rate.rate) : mean)) });
     return [bar(study, { kind: 'rate', id: scenario.id, title: scenario.title, between: 'starts seldomer or oftener than we judge', canBeChecked: false }, at(0.05), at(0.95))];
   });
@@ -90,7 +90,7 @@ function rates(study: Study): readonly DoubtResult[] {
 function conditionals(study: Study): readonly DoubtResult[] {
   const { setup } = study;
   return setup.compiled.scenarios.flatMap(({ scenario, branches }, index) => branches.flatMap(({ branch }, position) => {
-    if ((setup.exposures[index] ?? 0) === 0 || branch.conditional.errorFactor === 1) return [];
+    if ((study.exposures[index] ?? 0) === 0 || branch.conditional.errorFactor === 1) return [];
     const { p, errorFactor } = branch.conditional;
     const at = (share: number): Variation => ({
       conditionals: setup.conditionals.map((row, here) => (here === index ? row.map((value, column) => (column === position ? Math.min(1, share) : value)) : row)),

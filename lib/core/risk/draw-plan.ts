@@ -4,7 +4,7 @@ import { logSpread } from '@/lib/core/statistics/clipped-lognormal';
 import type { CompiledScenario, CompiledUse } from './compiled-content';
 import { countedUses } from './counted-uses';
 import { GRADES } from './grade-matrix';
-import { failuresOf, type RiskSetup } from './risk-setup';
+import { exposuresOf, failuresOf, type RiskSetup } from './risk-setup';
 
 /** How a control's state turns its draw into a failure: always fails, as in place, half, or a random power (A2 to A4). */
 export const FAILS = 0;
@@ -49,12 +49,13 @@ export interface DrawPlan {
   readonly gradeAt: Uint8Array;
 }
 
-/** @param venue the setup's venue or the same with other states */
+/** @param venue the setup's venue or the same with other states, inputs or exposures */
 export function drawPlan(setup: RiskSetup, venue: Venue): DrawPlan {
   const { compiled, matrix } = setup;
   const modes = compiled.controls.map((control) => MODE_OF[stateOf(venue, control.id)]);
   const severities = setup.cases.of(venue).flat();
   const cases = [...new Map(severities.map((severity) => [severity.key, severity])).values()];
+  const exposures = exposuresOf(compiled, venue);
   const rows = new UseRows(setup, failuresOf(compiled, venue), modes);
   const branches = compiled.scenarios.flatMap((scenario) => rows.add(scenario));
   return {
@@ -65,7 +66,7 @@ export function drawPlan(setup: RiskSetup, venue: Venue): DrawPlan {
     sigma: Float64Array.from(compiled.controls, (control) => logSpread(control.errorFactor)),
     anyUnsure: modes.includes(UNSURE),
     shape: Float64Array.from(setup.rates, (rate) => rate.shape),
-    scale: Float64Array.from(setup.rates, (rate, index) => (setup.exposures[index] ?? 0) / rate.rate),
+    scale: Float64Array.from(setup.rates, (rate, index) => (exposures[index] ?? 0) / rate.rate),
     ...rows.arrays(),
     logShare: Float64Array.from(branches, (branch) => Math.log(branch.conditional.p)),
     shareSigma: Float64Array.from(branches, (branch) => logSpread(branch.conditional.errorFactor)),

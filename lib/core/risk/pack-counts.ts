@@ -21,6 +21,17 @@ export function packsThatBurn(venue: Venue, count: PackCount, area: Area): numbe
 }
 
 function chargingLot(venue: Venue): number {
+  return Math.max(lotInItsBox(venue), joinedOnOneOutput(venue));
+}
+
+/** Packs joined on one output drive their charge into the one that fails, whatever is around each. */
+function joinedOnOneOutput(venue: Venue): number {
+  // the first edition does not ask for it
+  const joined = venue.inputs.has('packsPerOutput') ? numberInput(venue, 'packsPerOutput') : 1;
+  return joined > 1 ? Math.min(openSpread(venue), joined) : 1;
+}
+
+function lotInItsBox(venue: Venue): number {
   const touching = numberInput(venue, 'packsPerLotCharging');
   const box = stateOf(venue, 'charge-box');
   if (box === 'in place') return 1;

@@ -28,7 +28,7 @@ function riskResult({ setup, venue, states, draws, index, rank }: Ranked): RiskR
   const today = riskAt(states.today, index);
   const inherent = riskAt(states.inherent, index);
   const planned = riskAt(states.planned, index);
-  const exposure = setup.exposures[index] ?? 0;
+  const exposure = venue.exposures.get(scenario.exposureBase) ?? 0;
   return {
     id: scenario.id,
     title: scenario.title,

@@ -17,8 +17,6 @@ export interface RiskSetup {
   readonly matrix: GradeMatrix;
   readonly severities: SeverityBook;
   readonly cases: SeverityCases;
-  /** exposure of each scenario, in its own unit per season */
-  readonly exposures: readonly number[];
   readonly rates: readonly RateDistribution[];
   /** mean share of top events that reach each branch, by scenario and branch */
   readonly conditionals: readonly (readonly number[])[];
@@ -37,7 +35,6 @@ export function riskSetup(venue: Venue, document: Pick<AssessmentDocument, 'reco
     matrix: gradeMatrix(venue.content, document.matrix),
     severities: new SeverityBook(venue.content),
     cases: new SeverityCases(compiled, physics),
-    exposures: compiled.scenarios.map(({ scenario }) => exposureOf(venue, scenario.exposureBase)),
     rates: compiled.scenarios.map(({ scenario, preventive }) => {
       const productToday = pathProduct(preventive, countedUses(preventive, today, compiled.controls), today);
       return rateWithRecord(scenario, document.record?.[scenario.id], productToday, shapeOf);
@@ -51,8 +48,11 @@ export function failuresOf(compiled: CompiledContent, venue: Venue): Float64Arra
   return Float64Array.from(compiled.controls, (control, index) => compiled.failures.of(index, stateOf(venue, control.id)));
 }
 
-function exposureOf(venue: Venue, base: string): number {
-  const exposure = venue.exposures.get(base);
-  if (exposure === undefined) throw new Error(`no exposure ${base}`);
-  return exposure;
+/** Exposure of every scenario in this venue, in the scenario's own unit per season. */
+export function exposuresOf(compiled: CompiledContent, venue: Venue): readonly number[] {
+  return compiled.scenarios.map(({ scenario }) => {
+    const exposure = venue.exposures.get(scenario.exposureBase);
+    if (exposure === undefined) throw new Error(`no exposure ${scenario.exposureBase}`);
+    return exposure;
+  });
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { edition1 } from '@/lib/content/edition-1';
+import { edition2 } from '@/lib/content/edition-2';
 import type { InputMove } from '@/lib/content/model';
 import { bestSet } from '@/lib/core/risk/best-set';
 import { type Candidate, candidatesOf, inPlace } from '@/lib/core/risk/candidates';
@@ -74,6 +75,21 @@ describe('the best set of actions', () => {
         const found = bestSet(setup, budget, candidates);
         const brute = byBruteForce(setup, budget, candidates);
         expect({ venue, budget, controls: found.controls, harm: found.harmAfter }).toEqual({ venue, budget, controls: brute.controls, harm: brute.harm });
+      }
+    }
+  }, 120_000);
+
+  it('is the one that trying every set finds when an action turns one exposure into another, as a charge that is watched instead of left overnight', () => {
+    const wanted = ['attended-charging', 'no-parallel', 'charge-box', 'charge-bag', 'store-away', 'store-lots', 'store-cabinet', 'damaged-apart', 'balance-charger', 'remote-switch', 'smoke-alarm'];
+    for (const overnightShare of [0, 0.4, 1]) for (const venue of ['bad-store', 'everything'] as const) {
+      const document = { ...referenceDocument(venue), inputs: { overnightCharging: 1, overnightShare, packsPerOutput: 6 }, states: { 'attended-charging': 'absent', 'no-parallel': 'absent' } } as const;
+      const { setup } = ready(document, edition2);
+      const candidates = candidatesOf(setup.venue).filter((candidate) => wanted.includes(candidate.control));
+      expect(candidates.map((one) => one.control)).toContain('attended-charging');
+      for (const budget of [4, 9, 16, 30, 60]) {
+        const found = bestSet(setup, budget, candidates);
+        const brute = byBruteForce(setup, budget, candidates);
+        expect({ venue, overnightShare, budget, controls: found.controls, harm: found.harmAfter }).toEqual({ venue, overnightShare, budget, controls: brute.controls, harm: brute.harm });
       }
     }
   }, 120_000);

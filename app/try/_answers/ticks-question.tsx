@@ -1,0 +1,34 @@
+import { FourTicks, type FourTick } from '@/app/_components/ui/four-ticks';
+import type { TickLine } from '@/lib/content/model';
+import { saidOfLine, type TickQuestion, withLine } from '../_state/edit-ticks';
+import type { WholeDocument } from '../_state/whole-document';
+import { changeOf, questionAnchor, QuestionHint, type QuestionProps } from './question-parts';
+
+interface TicksQuestionProps extends QuestionProps<TickQuestion> { readonly whole: WholeDocument }
+
+/** A page of ticks, each line by itself. */
+export function TicksQuestion({ question, whole, edit }: TicksQuestionProps) {
+  return (
+    <FourTicks
+      id={questionAnchor(question.id)}
+      legend={question.text}
+      hint={<QuestionHint question={question} />}
+      rows={question.options.map((line) => ({ value: line.id, label: line.label, hint: <LineHint line={line} /> }))}
+      ticks={ticksOf(question, whole)}
+      onChange={(line, tick) => edit.change((document) => withLine(document, question, line, tick), changeOf(question))}
+    />
+  );
+}
+
+/** A half that is worth nothing must not be chosen as if it were worth half. */
+function LineHint({ line }: { readonly line: TickLine }) {
+  const worth = line.partly.state === 'absent' ? ' (counts as no)' : '';
+  return <><b>Partly:</b> {line.partly.label}{worth}.{line.keeper === true ? ' The building’s caretaker knows.' : ''}</>;
+}
+
+function ticksOf(question: TickQuestion, whole: WholeDocument): Readonly<Record<string, FourTick>> {
+  return Object.fromEntries(question.options.flatMap((line): [string, FourTick][] => {
+    const said = saidOfLine(whole, question, line);
+    return said === undefined ? [] : [[line.id, said]];
+  }));
+}
