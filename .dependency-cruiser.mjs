@@ -43,10 +43,29 @@ const ALLOWED = [
     comment: 'Which questions are asked is decided by content and answers alone, without a request or a database.',
   },
   {
-    folder: 'lib/db',
-    may: packages('@prisma', 'better-sqlite3', 'pg'),
+    folder: 'lib/papers',
+    may: ['^lib/units/', '^lib/wording/', '^lib/charts/', '^lib/core/', '^lib/content/'],
+    comment: 'Papers as data: what stands on them. How they are drawn is the affair of the PDF and of the page.',
+  },
+  { folder: 'lib/access', may: [], comment: 'Who may do what is one table; it knows nothing it could be confused by.' },
+  { folder: 'lib/audit', may: packages('zod'), nodeBuiltIns: true, comment: 'Events and their chain of hashes; where they are kept is handed to it.' },
+  { folder: 'lib/forms', may: packages('zod'), comment: 'What all forms share: fields, faults, what was typed.' },
+  ...['people', 'places', 'packs', 'assessments', 'incidents'].map((area) => ({
+    folder: `lib/${area}`,
+    may: ['^lib/(units|core|content|questionnaire|interchange|wording|access|audit|forms)/', ...packages('zod', 'papaparse')],
+    comment: 'Decisions of one area, without a database and without another area: state and command in, changes and events out.',
+  })),
+  {
+    folder: 'lib/pdf',
+    may: ['^lib/(units|wording|charts|papers)/', '^lib/core/result\\.ts$', ...packages('react', '@react-pdf/[^/]+', 'pdf-lib', '@signpdf/[^/]+', 'pkijs', 'asn1js', '@peculiar/[^/]+', 'qrcode', 'reflect-metadata', '@fontsource[^/]*/[^/]+')],
     nodeBuiltIns: true,
-    comment: 'The only folder that speaks to a database. It knows no page and no setting; its address is handed to it.',
+    comment: 'Draws papers, signs and checks files. It is handed plain facts and keys; it knows no database.',
+  },
+  {
+    folder: 'lib/db',
+    may: ['^lib/(units|core|content|access|audit|people|places|packs|assessments|incidents|papers)/', ...packages('@prisma', 'better-sqlite3', 'pg', 'zod')],
+    nodeBuiltIns: true,
+    comment: 'The only folder that speaks to a database. It knows the ports it fits, no page and no setting; its address is handed to it.',
   },
   {
     folder: 'lib/server',

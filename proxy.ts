@@ -1,6 +1,7 @@
 import { NextResponse, type NextRequest } from 'next/server';
 import { contentSecurityPolicy } from '@/lib/server/content-security-policy';
 import { env } from '@/lib/server/env';
+import { forwardedHeaders } from '@/lib/server/forwarded-headers';
 
 /**
  * Gives every page its own Content-Security-Policy. Next reads the nonce out of the request's header and puts it on
@@ -9,7 +10,7 @@ import { env } from '@/lib/server/env';
 export function proxy(request: NextRequest): NextResponse {
   const nonce = btoa(crypto.randomUUID());
   const policy = contentSecurityPolicy(nonce, env.isDevelopment);
-  const headers = new Headers(request.headers);
+  const headers = forwardedHeaders(request.headers, `${request.nextUrl.pathname}${request.nextUrl.search}`);
   headers.set('x-nonce', nonce);
   headers.set('Content-Security-Policy', policy);
   const response = NextResponse.next({ request: { headers } });

@@ -1,3 +1,5 @@
+import { contentByEdition, currentContent, editions } from '@/lib/content/editions';
+import type { Content } from '@/lib/content/model';
 import { score } from '@/lib/core/score';
 import { seedFromHash } from '@/lib/interchange/input-hash';
 import { faultInWords } from '@/lib/interchange/json/fault';
@@ -14,14 +16,16 @@ async function main(words: readonly string[]): Promise<number> {
   const request = scoreArguments(words);
   if (request.kind === 'help') return print(HELP);
   if (request.kind === 'refused') return refuse([request.reason]);
+  const edition = request.edition === undefined ? currentContent : contentByEdition(request.edition);
+  if (edition === undefined) return refuse([`There is no edition ${request.edition}. There is: ${editions.map((known) => known.edition).join(', ')}.`]);
   const source = await readSource(request.source);
-  return source.ok ? scoreText(source.text, request) : refuse([source.reason]);
+  return source.ok ? scoreText(source.text, edition, request) : refuse([source.reason]);
 }
 
-function scoreText(text: string, request: Extract<ScoreArguments, { kind: 'score' }>): number {
-  const read = readAssessment(text);
+function scoreText(text: string, content: Content, request: Extract<ScoreArguments, { kind: 'score' }>): number {
+  const read = readAssessment(text, content);
   if (!read.ok) return refuse(read.faults.map(faultInWords));
-  const { document, content, inputHash, remarks } = read;
+  const { document, inputHash, remarks } = read;
   const seed = request.seed ?? document.seed ?? seedFromHash(inputHash);
   const result = score(content, document, { seed, draws: request.draws, inputHash });
   return print(request.text ? textTable(result, content, remarks).trimEnd() : JSON.stringify(result, null, 1));

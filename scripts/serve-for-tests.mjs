@@ -1,4 +1,5 @@
 // The built program on a database of its own that is thrown away at the end. Playwright starts and stops it.
+import { randomBytes } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -7,6 +8,7 @@ import { prepareDatabase } from './start/database.mjs';
 import { beginLog } from './start/log.mjs';
 import { reportFailure } from './start/report-failure.mjs';
 import { serve } from './start/serve.mjs';
+import { serverEnvironment } from './start/server-environment.mjs';
 import { stopOnSignals } from './start/signals.mjs';
 
 const root = path.dirname(path.dirname(fileURLToPath(import.meta.url)));
@@ -16,10 +18,11 @@ process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
 stopOnSignals({ exitCode: 0, endWithParent: true });
 
 const log = beginLog(path.join(root, 'data', 'logs', 'serve-for-tests.log'));
-const place = { root, log, url: `file:${path.join(folder, 'e2e.db')}`, host: '127.0.0.1', port: Number(process.env.E2E_PORT) };
+const [host, port, url] = ['127.0.0.1', Number(process.env.E2E_PORT), `file:${path.join(folder, 'e2e.db')}`];
+const environment = serverEnvironment({ url, host, address: `http://${host}:${port}`, secret: randomBytes(32).toString('base64url') });
 
-const prepared = await prepareDatabase(place);
-const started = prepared.ok ? await serve(place) : prepared;
+const prepared = await prepareDatabase({ root, log, url });
+const started = prepared.ok ? await serve({ root, log, host, port, environment }) : prepared;
 if (!started.ok) {
   reportFailure('Serving for the tests', started, log.file);
   process.exitCode = 1;

@@ -13,7 +13,7 @@ export function MarkParts() {
     <Section id="marks" title="Marks and figures" aside="word, shape and colour; seen without colour they still differ">
       <p className="row">{GRADES.map((grade) => <GradeMark key={grade} grade={grade} />)}</p>
       <p className="row after">{GRADES.map((grade) => <GradeMark key={grade} grade={grade} size="big" />)}</p>
-      <p className="row after"><GradeMark grade="moderate" severity={5} /><GradeMark grade="high" word="serious" /></p>
+      <p className="row after"><GradeMark grade="moderate" couldKill /><GradeMark grade="high" word="serious" /></p>
       <p className="row after small">{ICONS.map((name) => <span key={name} className="row"><Icon name={name} /> {name}</span>)}</p>
       <div className="after">
         <Stats>

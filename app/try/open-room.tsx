@@ -5,21 +5,23 @@ import { Frame } from '@/app/_components/ui/frame';
 import { JumpList } from '@/app/_components/ui/jump-list';
 import { MarginNote } from '@/app/_components/ui/margin-note';
 import { Notice } from '@/app/_components/ui/notice';
+import { OpenForPrint } from '@/app/_components/ui/open-for-print';
 import { PageHead } from '@/app/_components/ui/page-head';
 import { Section } from '@/app/_components/ui/section';
 import { Skeleton } from '@/app/_components/ui/skeleton';
 import { AnswersPart } from './_answers/answers-part';
 import { KeepPart } from './_open/keep-part';
 import { OpenAnother } from './_open/open-another';
+import { RemarksNotice } from './_open/remarks-notice';
 import { RoomCrumb } from './_open/room-crumb';
 import { WithoutScript } from './_open/without-script';
 import { MarginNotes } from './_result/margin-notes';
 import { RoomResult } from './_result/room-result';
 import { ScoreStrip } from './_result/score-strip';
 import { ScoreTrouble } from './_result/score-trouble';
-import { resultIn } from './_score/score-desk';
+import { remarksIn, resultIn } from './_score/score-desk';
 import { useScore } from './_score/use-score';
-import { ContentProvider, editionOf } from './_state/content-context';
+import { useContent } from './_state/use-content';
 import { editPlan } from './_state/edit-plan';
 import { type OpenDocument, type PageState, undoable } from './_state/page-state';
 import { textOf, titleOf } from './_state/whole-document';
@@ -43,22 +45,23 @@ export function OpenRoom({ open, state, ways, draws }: OpenRoomProps) {
   const text = useMemo(() => textOf(open.whole), [open.whole]);
   const score = useScore(text, draws);
   const result = resultIn(score);
-  const verdict = verdictFrom(score);
+  const content = useContent();
+  const verdict = verdictFrom(score, content.harmWeights);
   const plan = useMemo(() => editPlan(open.whole, ways.change), [open.whole, ways]);
   return (
-    <ContentProvider content={editionOf(open.whole)}>
-      <Frame here="try" marginLabel="Behind the numbers" margin={result === null ? <MarginNote title="Nothing leaves this browser">The room is worked out here, beside the page.</MarginNote> : <MarginNotes result={result} />}>
-        <PageHead crumb={<RoomCrumb open={open} />} title={verdict?.sentence ?? `Working it out: ${titleOf(open.whole)}`} lead={verdict === null ? undefined : leadOf(verdict, result)} />
-        <WithoutScript />
-        {state.trouble === null ? null : <Notice title="About this tab">{state.trouble}</Notice>}
-        <ScoreTrouble score={score} />
-        <JumpList jumps={JUMPS} />
-        {result === null ? <div className="after"><Skeleton words="Worked out in this browser; it takes a moment." lines={8} /></div> : <RoomResult result={result} score={score} whole={open.whole} plan={plan} />}
-        <AnswersPart whole={open.whole} edit={ways} />
-        <KeepPart open={open} />
-        <Section id="other" title="Another room"><OpenAnother here={open.source.kind === 'example' ? open.source.example : null} ways={ways} /></Section>
-        <ScoreStrip verdict={verdict} busy={score.stage !== 'scored'} undo={undoable(state)} onUndo={ways.undo} onStartAgain={ways.startAgain} />
-      </Frame>
-    </ContentProvider>
+    <Frame here="try" marginLabel="Behind the numbers" margin={result === null ? <MarginNote title="Nothing leaves this browser">The room is worked out here, beside the page.</MarginNote> : <MarginNotes result={result} />}>
+      <PageHead crumb={<RoomCrumb open={open} />} title={verdict?.sentence ?? `Working it out: ${titleOf(open.whole)}`} lead={verdict === null ? undefined : leadOf(verdict, result)} />
+      <WithoutScript />
+      {state.trouble === null ? null : <Notice title="About this tab">{state.trouble}</Notice>}
+      <ScoreTrouble score={score} />
+      <RemarksNotice remarks={remarksIn(score)} content={content} />
+      <JumpList jumps={JUMPS} />
+      {result === null ? <div className="after"><Skeleton words="Worked out in this browser; it takes a moment." lines={8} /></div> : <RoomResult result={result} score={score} whole={open.whole} plan={plan} />}
+      <AnswersPart whole={open.whole} edit={ways} />
+      <KeepPart open={open} />
+      <Section id="other" title="Another room"><OpenAnother here={open.source.kind === 'example' ? open.source.example : null} ways={ways} /></Section>
+      <OpenForPrint />
+      <ScoreStrip verdict={verdict} busy={score.stage !== 'scored'} undo={undoable(state)} onUndo={ways.undo} onStartAgain={ways.startAgain} />
+    </Frame>
   );
 }

@@ -19,6 +19,7 @@ const engine: ScoreEngine<Accepted> = {
     const read = readAssessment(text);
     return read.ok ? { ok: true, value: read } : read;
   },
+  remarks: (read) => read.remarks,
   closed: ({ content, document }) => quickScore(content, document),
   scored: (read, draws) => score(read.content, read.document, { seed: seedOf(read), draws, inputHash: read.inputHash }),
   budgets: budgetsFor,

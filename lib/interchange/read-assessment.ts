@@ -1,16 +1,15 @@
-import { contentByVersion, currentContent, editions } from '@/lib/content/editions';
+import { currentContent } from '@/lib/content/editions';
 import type { Content } from '@/lib/content/model';
 import type { AssessmentDocument } from '@/lib/core/document';
-import { listed, sayValue } from '@/lib/questionnaire/say-value';
 import { type Assessment, AssessmentSchema } from './assessment-schema';
 import { answerFaults, tickFaults } from './checks/answers';
+import { editionFaults } from './checks/edition';
 import { inputFaults } from './checks/inputs';
 import { idFaults } from './checks/known-ids';
 import { ownMatrixFaults } from './checks/matrix';
 import { type DocumentRemark, remarksOn } from './checks/remarks';
 import { shapeFaults } from './checks/shape';
 import { type DocumentFault, faultAt } from './json/fault';
-import { memberOf } from './json/object';
 import { readJson } from './json/read-json';
 import { inputHash } from './input-hash';
 import { toDocument } from './to-document';
@@ -25,7 +24,7 @@ export type AssessmentRead =
     readonly document: AssessmentDocument;
     /** everything that was written */
     readonly assessment: Assessment;
-    /** the edition that the answers belong to */
+    /** the edition it was read with, whatever edition it was written for */
     readonly content: Content;
     readonly inputHash: string;
     readonly remarks: readonly DocumentRemark[];
@@ -35,37 +34,28 @@ export type AssessmentRead =
 /**
  * Reads a `sandbucket-assessment.v1` document from text.
  * @param text JSON
- * @param content the edition for a document that names none; one that is named is looked up
+ * @param content the edition to read it with. A document may name an older one: ids stay from edition to edition, and
+ * what its questions did not ask counts as not answered, which a remark says
  * @returns the document, or every fault with its JSONPath and what would be right; nothing is half read
  */
 export function readAssessment(text: string, content: Content = currentContent): AssessmentRead {
   const read = readJson(text);
   if (!read.readable) return { ok: false, faults: [read.fault] };
-  const named = memberOf(read.value, 'contentVersion');
-  const edition = editionFor(named, content);
+  const unread = editionFaults(read.value, content);
   const faults = [
     ...read.faults,
     ...shapeFaults(read.value),
-    ...(edition === undefined ? [unknownEdition(named)] : contentFaults(read.value, edition)),
+    ...(unread.length > 0 ? unread : contentFaults(read.value, content)),
   ];
   const parsed = AssessmentSchema.safeParse(read.value);
-  if (!parsed.success || edition === undefined) return { ok: false, faults: inOrder(faults) };
+  if (!parsed.success) return { ok: false, faults: inOrder(faults) };
   const all = [...faults, ...matrixFaults(parsed.data)];
-  return all.length > 0 ? { ok: false, faults: inOrder(all) } : accepted(parsed.data, edition);
+  return all.length > 0 ? { ok: false, faults: inOrder(all) } : accepted(parsed.data, content);
 }
 
 function accepted(assessment: Assessment, content: Content): AssessmentRead {
   const document = toDocument(assessment);
   return { ok: true, document, assessment, content, inputHash: inputHash(document, content), remarks: remarksOn(assessment, content) };
-}
-
-/** A version that is no text is a fault of shape already; the rest is then held to the edition at hand. */
-function editionFor(named: unknown, content: Content): Content | undefined {
-  return typeof named !== 'string' || named === content.version ? content : contentByVersion(named);
-}
-
-function unknownEdition(named: unknown): DocumentFault {
-  return faultAt(['contentVersion'], sayValue(named), `one of ${listed(editions.map((edition) => edition.content.version))}, or nothing for the edition in force`);
 }
 
 function contentFaults(value: unknown, content: Content): readonly DocumentFault[] {

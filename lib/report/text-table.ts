@@ -22,7 +22,7 @@ export function textTable(result: ScoreResult, content: Content, remarks: readon
   const lines = [
     ...verdictLines(result),
     ...stopLines(result, content),
-    ...rankingLines(result),
+    ...rankingLines(result, content),
     ...firstActionLines(result, content),
     ...doubtLines(result),
     ...smokeLines(result),

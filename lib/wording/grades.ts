@@ -1,4 +1,3 @@
-import type { SeverityClass } from '@/lib/content/model';
 import type { Grade, GradeOrNone } from '@/lib/core/result';
 
 const WORDS: Readonly<Record<GradeOrNone, string>> = {
@@ -24,15 +23,6 @@ const RULES: Readonly<Record<Grade, string>> = {
 export function gradeWord(grade: GradeOrNone, own?: string): string {
   if (own === undefined || grade === 'not applicable') return WORDS[grade];
   return own.charAt(0).toUpperCase() + own.slice(1);
-}
-
-/**
- * What has to stand beside a grade: a low or moderate grade of something that puts life in danger is rare,
- * not mild.
- * @returns "could kill", or null when nothing has to be added
- */
-export function gradeWarning(grade: GradeOrNone, severity: SeverityClass): string | null {
-  return severity === 5 && (grade === 'low' || grade === 'moderate') ? 'could kill' : null;
 }
 
 /** What a grade asks of the school, in one short sentence. */

@@ -37,3 +37,12 @@ export async function waitUntilWell(address, lives) {
   }
   return { ok: false, reason: `The server is not ready after ${READY_WITHIN_MS / 1000} seconds: ${last}.` };
 }
+
+/**
+ * Says whether the program has no school yet: only then does it show the page that makes one.
+ * @param {string} address
+ */
+export async function asksForSchool(address) {
+  const response = await fetch(`${address}/begin`, { redirect: 'manual', signal: AbortSignal.timeout(ASK_WITHIN_MS) });
+  return response.status === 200;
+}

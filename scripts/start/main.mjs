@@ -7,7 +7,7 @@ import { choosePort } from './choose-port.mjs';
 import { prepareDataFolder } from './data-folder.mjs';
 import { databaseUrl, prepareDatabase } from './database.mjs';
 import { failureInWords } from './failure-in-words.mjs';
-import { askHealth } from './health.mjs';
+import { askHealth, asksForSchool } from './health.mjs';
 import { installWhenNeeded } from './install.mjs';
 import { beginLog } from './log.mjs';
 import { browserAddress } from './ports.mjs';
@@ -15,6 +15,7 @@ import { showProgress } from './progress.mjs';
 import { reportFailure } from './report-failure.mjs';
 import { findRunningServer, forgetRunningServer, noteRunningServer } from './running-server.mjs';
 import { serve } from './serve.mjs';
+import { readSecret, serverEnvironment } from './server-environment.mjs';
 import { stopOnSignals } from './signals.mjs';
 import { welcome } from './welcome.mjs';
 
@@ -56,14 +57,15 @@ async function start({ port: wanted, host }) {
   const url = databaseUrl(root);
   const prepared = await prepare({ root, log, url });
   if (!prepared) return 1;
-  const started = await showProgress('Starting', () => serve({ root, log, url, host, port: choice.port }));
+  const address = browserAddress(choice.port, host);
+  const environment = serverEnvironment({ url, secret: readSecret(data), address, host });
+  const started = await showProgress('Starting', () => serve({ root, log, host, port: choice.port, environment }));
   if (!started.ok) {
     reportFailure('Starting', started, log.file);
     return 1;
   }
-  const address = browserAddress(choice.port, host);
   noteRunningServer(root, { pid: process.pid, address });
-  console.log(welcome(address, host));
+  console.log(welcome({ address, host, setupCode: environment.SANDBUCKET_SETUP_CODE, isNew: await asksForSchool(address) }));
   await started.server.ended;
   forgetRunningServer(root);
   reportFailure('The server ended by itself: serving', { output: started.server.output() }, log.file);

@@ -73,3 +73,11 @@ export function browserAddress(port, host) {
   if (reachable === '127.0.0.1' || reachable === '::1') return `http://localhost:${port}`;
   return `http://${reachable.includes(':') ? `[${reachable}]` : reachable}:${port}`;
 }
+
+/**
+ * Says whether a server that listens on `host` can be reached from this machine only.
+ * @param {string} host
+ */
+export function isOnlyThisMachine(host) {
+  return host === 'localhost' || host === '::1' || /^127\.\d+\.\d+\.\d+$/.test(host);
+}

@@ -14,10 +14,10 @@ const KEPT = 20_000;
 /**
  * Starts the built program and waits until it can be used. Next's own script is run by Node directly: through npx or
  * npm the server would outlive the one who started it.
- * @param {{ root: string, log: import('./log.mjs').Log, port: number, host: string, url: string }} place
+ * @param {{ root: string, log: import('./log.mjs').Log, port: number, host: string, environment: import('./server-environment.mjs').ServerEnvironment }} place
  * @returns {Promise<{ ok: true, server: Server } | { ok: false, output: string, reason?: string }>}
  */
-export async function serve({ root, log, port, host, url }) {
+export async function serve({ root, log, port, host, environment }) {
   let output = '';
   let lives = true;
   let quiet = true;
@@ -26,7 +26,7 @@ export async function serve({ root, log, port, host, url }) {
     log.write(text);
     if (stream === 'err' && !quiet) process.stderr.write(text);
   };
-  const env = { ...process.env, NODE_ENV: /** @type {const} */ ('production'), NEXT_TELEMETRY_DISABLED: '1', DATABASE_URL: url };
+  const env = { ...process.env, NODE_ENV: /** @type {const} */ ('production'), NEXT_TELEMETRY_DISABLED: '1', ...environment };
   const args = [nextScript(root), 'start', '-H', host, '-p', String(port)];
   const child = startChild(process.execPath, args, { cwd: root, env, onOutput });
   const ended = new Promise((/** @type {(value: void) => void} */ resolve) => {

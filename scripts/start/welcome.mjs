@@ -1,21 +1,33 @@
-import { reachableHost } from './ports.mjs';
+import { isOnlyThisMachine, reachableHost } from './ports.mjs';
 
 /**
  * Returns what is printed when the program can be used: its address and what to do next.
- * @param {string} address
- * @param {string} host what it listens on
+ * @param {{ address: string, host: string, setupCode: string, isNew: boolean }} server host: what it listens on; isNew: no school was made yet
  */
-export function welcome(address, host) {
-  const onlyHere = ['127.0.0.1', '::1', 'localhost'].includes(host);
-  const others = reachableHost(host) === host ? '' : ' Others on your network reach it under the name or address of this machine.';
+export function welcome({ address, host, setupCode, isNew }) {
+  const steps = isNew ? firstSteps(address, setupCode) : [`Open ${address} in your browser and sign in.`];
+  const all = [...steps, `Keep this window open. ${whoReachesIt(host)}`];
   return `
 Sandbucket is running at ${address}
 
 What to do next
-  1. Open ${address}/try in your browser. It needs no account.
-  2. Look at one of the example rooms, then change its answers to those of your own.
-  3. Keep this window open. ${onlyHere ? 'Only this machine can reach it.' : `It is open to your network.${others}`}
+${all.map((step, index) => `  ${index + 1}. ${step}`).join('\n')}
 
 All it keeps is in the folder data/. Stop it with Ctrl-C.
 `;
+}
+
+/**
+ * @param {string} address
+ * @param {string} setupCode
+ */
+function firstSteps(address, setupCode) {
+  const code = setupCode === '' ? '' : ` It asks for this code, so that nobody on your network comes before you:\n\n         ${setupCode}\n`;
+  return [`Open ${address}/begin in your browser and make your school and the first safety officer's account.${code}`, `Or look around first at ${address}/try. It needs no account.`];
+}
+
+/** @param {string} host */
+function whoReachesIt(host) {
+  if (isOnlyThisMachine(host)) return 'Only this machine can reach it.';
+  return `It is open to your network.${reachableHost(host) === host ? '' : ' Others on your network reach it under the name or address of this machine.'}`;
 }

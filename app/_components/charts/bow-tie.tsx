@@ -2,20 +2,24 @@ import { GradeMark } from '@/app/_components/ui/grade-mark';
 import { DisclosureTable } from '@/app/_components/ui/disclosure';
 import { bowTieScene, threadScene } from '@/lib/charts/bow-tie';
 import { bowTie, type BowTieBar, type BowTieData, type BowTie as Tie } from '@/lib/charts/bow-tie-model';
+import type { Content } from '@/lib/content/model';
 import type { ControlInRisk } from '@/lib/core/result';
+import { endCouldKill } from '@/lib/wording/could-kill';
 import { percent } from '@/lib/wording/numbers';
 import { severityWord } from '@/lib/wording/severity';
 import { stateWord } from '@/lib/wording/states';
 import { BowTieKey } from './bow-tie-key';
 import { SceneSvg } from './scene-svg';
 
+interface WithWeights { readonly weights: Content['harmWeights'] }
+
 /** One risk: what stops it, what limits its ends, and how much each takes away. */
-export function BowTie(data: BowTieData) {
+export function BowTie({ weights, ...data }: BowTieData & WithWeights) {
   const tie = bowTie(data);
   return (
     <figure className="fig">
       <SceneSvg scene={bowTieScene(tie)} shown="wide" />
-      <div className="at-narrow"><Knot tie={tie} /></div>
+      <div className="at-narrow"><Knot tie={tie} weights={weights} /></div>
       <figcaption>The longer a bar, the more it takes away; the thread thins as less gets past. A hatched bar is not there: it would take this much away.</figcaption>
       <BowTieKey tie={tie} />
       <DisclosureTable
@@ -34,7 +38,7 @@ export function BowTie(data: BowTieData) {
 }
 
 /** The bow tie for a phone: each thread by itself, one under the other. */
-function Knot({ tie }: { readonly tie: Tie }) {
+function Knot({ tie, weights }: { readonly tie: Tie } & WithWeights) {
   return (
     <div className="knot">
       <p className="side-h">What stops it</p>
@@ -44,7 +48,7 @@ function Knot({ tie }: { readonly tie: Tie }) {
       {tie.branches.map(({ branch, bars }) => (
         <div className="line" key={branch.id}>
           <p className="end">{branch.title}</p>
-          <p className="small row"><GradeMark grade={branch.grade} /><span className="muted">{severityWord(branch.severity).toLowerCase()}</span></p>
+          <p className="small row"><GradeMark grade={branch.grade} couldKill={endCouldKill(branch, weights)} /><span className="muted">{severityWord(branch.severity).toLowerCase()}</span></p>
           {bars.length === 0 ? <p className="small muted">nothing limits it</p> : <SceneSvg scene={threadScene({ bars }, spoken(bars))} />}
         </div>
       ))}

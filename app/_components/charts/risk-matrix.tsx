@@ -1,30 +1,32 @@
 import { GradeMark } from '@/app/_components/ui/grade-mark';
 import { DisclosureTable } from '@/app/_components/ui/disclosure';
 import { riskMatrixScene } from '@/lib/charts/risk-matrix';
+import type { Content } from '@/lib/content/model';
 import type { GradeOrNone, RiskResult, ScoreResult } from '@/lib/core/result';
+import { riskCouldKill } from '@/lib/wording/could-kill';
 import { onceInWords } from '@/lib/wording/frequency';
 import { severityWord } from '@/lib/wording/severity';
 import { MatrixMoves } from './matrix-moves';
 import { SceneSvg } from './scene-svg';
 
-interface RiskMatrixProps { readonly result: Pick<ScoreResult, 'matrix' | 'risks'> }
+interface RiskMatrixProps { readonly result: Pick<ScoreResult, 'matrix' | 'risks'>; readonly weights: Content['harmWeights'] }
 
 /** The school's matrix with every risk's way; on a phone the same as a list, because its cells would be too small. */
-export function RiskMatrix({ result }: RiskMatrixProps) {
+export function RiskMatrix({ result, weights }: RiskMatrixProps) {
   const scene = riskMatrixScene(result);
   const { gradeWords } = result.matrix;
   const risks = result.risks.filter((risk) => risk.grade !== 'not applicable');
   return (
     <figure className="fig">
       <SceneSvg scene={scene} shown="wide" />
-      <div className="at-narrow"><MatrixMoves risks={risks} gradeWords={gradeWords} /></div>
+      <div className="at-narrow"><MatrixMoves risks={risks} gradeWords={gradeWords} weights={weights} /></div>
       <figcaption>{captionOf(risks)}</figcaption>
-      {scene.listed.length === 0 ? null : <div className="at-wide"><p className="small muted after">No place left in the drawing for:</p><MatrixMoves risks={scene.listed} gradeWords={gradeWords} /></div>}
+      {scene.listed.length === 0 ? null : <div className="at-wide"><p className="small muted after">No place left in the drawing for:</p><MatrixMoves risks={scene.listed} gradeWords={gradeWords} weights={weights} /></div>}
       <DisclosureTable
         caption="Grades today and once the open actions are done"
         columns={[
           { head: 'Risk', cell: (risk) => `${risk.rank} ${risk.title}` },
-          { head: 'Today', cell: (risk) => grade(risk.grade, gradeWords, risk) },
+          { head: 'Today', cell: (risk) => grade(risk.grade, gradeWords, riskCouldKill(risk, weights)) },
           { head: 'After', cell: (risk) => grade(risk.plannedGrade, gradeWords) },
           { head: 'Worst end', cell: (risk) => `${severityWord(risk.severity)}: ${risk.branches.find((branch) => branch.id === risk.decidedBy)?.title ?? ''}` },
           { head: 'How often, today', cell: (risk) => onceInWords(risk.topFrequencyMean) },
@@ -46,6 +48,6 @@ function captionOf(risks: readonly RiskResult[]): string {
   return `${today} The open ring is once the open actions are done; ${after}.`;
 }
 
-function grade(of: GradeOrNone, words: ScoreResult['matrix']['gradeWords'], risk?: RiskResult) {
-  return <GradeMark grade={of} word={of === 'not applicable' ? undefined : words[of]} severity={risk?.severity} />;
+function grade(of: GradeOrNone, words: ScoreResult['matrix']['gradeWords'], couldKill = false) {
+  return <GradeMark grade={of} word={of === 'not applicable' ? undefined : words[of]} couldKill={couldKill} />;
 }

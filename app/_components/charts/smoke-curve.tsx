@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { DisclosureTable } from '@/app/_components/ui/disclosure';
 import { NARROW, WIDE } from '@/lib/charts/scene';
 import { smokeScene } from '@/lib/charts/smoke-curve';
@@ -7,21 +8,26 @@ import { durationWords, minutesSeconds } from '@/lib/wording/measures';
 import { rounded } from '@/lib/wording/numbers';
 import { ChartFigure } from './chart-figure';
 
-interface SmokeCurveProps { readonly smoke: SmokeCase; readonly thresholds: SmokeThresholds }
+interface SmokeCurveProps {
+  readonly smoke: SmokeCase;
+  readonly thresholds: SmokeThresholds;
+  /** what the picture does not say; no figure of smoke stands without it */
+  readonly caution: ReactNode;
+}
 
 /** Moments that the table gives, seconds. */
 const MOMENTS: readonly number[] = [30, 60, 120, 300, 600];
 
 /** Smoke in the room over time. It says where to be at the first smoke, never how long one may stay. */
-export function SmokeCurve({ smoke, thresholds }: SmokeCurveProps) {
+export function SmokeCurve({ smoke, thresholds, caution }: SmokeCurveProps) {
   return (
     <ChartFigure
       wide={smokeScene(smoke, thresholds, WIDE)}
       narrow={smokeScene(smoke, thresholds, NARROW)}
       caption={
         <>
-          Nobody has time to wait. Solid line: middle estimate; sand: from the least to the most the packs may give off; dashed lines are published values. The drawing assumes smoke that is evenly mixed; near the pack it is far worse, and within seconds.
-          Carbon monoxide, lack of oxygen and other gases are not drawn. The line at {durationWords(smoke.evacuationSeconds)} is when the last person is out, as you answered; it permits nothing.
+          Solid line: middle estimate; sand: from the least to the most the packs may give off; dashed lines are published values. The line at {durationWords(smoke.evacuationSeconds)} is when the last person is out, as you answered; it permits nothing.
+          {caution}
         </>
       }
     >

@@ -21,7 +21,7 @@ export function Notice({ kind = 'know', title, level = 3, children }: NoticeProp
   );
 }
 
-export interface Stop { readonly id: string; readonly title: string; readonly why: string; readonly action?: ReactNode }
+export interface Stop { readonly id: string; readonly title: string; readonly why: string; /** a line of its own under the reason */ readonly note?: ReactNode; readonly action?: ReactNode }
 
 /** Stop conditions that hold: what presses most on any screen. */
 export function StopList({ stops }: { readonly stops: readonly Stop[] }) {
@@ -31,6 +31,7 @@ export function StopList({ stops }: { readonly stops: readonly Stop[] }) {
         <li key={stop.id} id={`stop-${stop.id}`}>
           <h3>{stop.title}</h3>
           <p>{stop.why}</p>
+          {stop.note}
           {stop.action === undefined ? null : <div className="row">{stop.action}</div>}
         </li>
       ))}

@@ -12,6 +12,12 @@ export function Sprite() {
           <path d={d} fill="none" stroke="currentColor" strokeWidth="1.8" />
         </symbol>
       ))}
+      {Object.entries(PLACES).map(([name, d]) => (
+        <symbol key={name} id={`i-${name}`} viewBox="0 0 20 20">
+          <path d={d} fill="none" stroke="currentColor" strokeWidth="1.8" />
+        </symbol>
+      ))}
+      <symbol id="i-more" viewBox="0 0 20 20"><path d="M3 8.5h3v3H3zM8.5 8.5h3v3h-3zM14 8.5h3v3h-3z" fill="currentColor" /></symbol>
       <symbol id="i-bang" viewBox="0 0 16 16"><path d="M6.8 1.5h2.4v8.5H6.8zM6.8 12h2.4v2.5H6.8z" fill="currentColor" /></symbol>
       <symbol id="i-busy" viewBox="0 0 16 16"><path d="M7 0h2v4H7zM7 12h2v4H7zM0 7h4v2H0zM12 7h4v2h-4z" fill="currentColor" /></symbol>
       <Mark />
@@ -55,4 +61,13 @@ const STROKES: Readonly<Record<string, string>> = {
   minus: 'M2 8h12',
   file: 'M3.5 1.5h6l3 3v10h-9zM9.5 1.5v3h3',
   undo: 'M6 2.5 2.5 6 6 9.5M2.5 6h7a4 4 0 0 1 0 8H6',
+};
+
+/** The places of the bar, in a box of 20. */
+const PLACES: Readonly<Record<string, string>> = {
+  today: 'M3 16.5h14M5.5 13a4.5 4.5 0 0 1 9 0M10 3v3M3.3 6.3l2 2M16.7 6.3l-2 2',
+  packs: 'M3 8h14v8H3zM7 8V3.5M11 8V5.5M3 12h14',
+  assessments: 'M2.5 6h15v8h-15zM6 6v3.5M9.3 6v5M12.7 6v3.5',
+  incidents: 'M5 17.5V3h10.5l-3 3.8 3 3.8H5',
+  events: 'M10 2.3l6.8 3.9v7.6L10 17.7l-6.8-3.9V6.2zM10 2.3v15.4M3.2 6.2l13.6 7.6M16.8 6.2 3.2 13.8',
 };

@@ -2,6 +2,7 @@ import { Section } from '@/app/_components/ui/section';
 import { DisclosureTable } from '@/app/_components/ui/disclosure';
 import { Table } from '@/app/_components/ui/table';
 import { exact } from '@/lib/wording/numbers';
+import { quantityWords } from '@/lib/wording/quantities';
 import type { PartProps } from './part';
 
 /** Physics, constants and published levels, each with kind and source. */
@@ -12,7 +13,7 @@ export function NumbersPart({ content }: PartProps) {
       <Table
         caption="Yields and times with their range"
         columns={[
-          { head: 'What', cell: (row) => spaced(row.id) },
+          { head: 'What', cell: (row) => quantityWords(row.id) },
           { head: 'Low', numeric: true, cell: (row) => exact(row.low) },
           { head: 'Middle', numeric: true, cell: (row) => exact(row.mid) },
           { head: 'High', numeric: true, cell: (row) => exact(row.high) },
@@ -26,7 +27,7 @@ export function NumbersPart({ content }: PartProps) {
         summary={`${content.constants.length} constants`}
         caption="Constants"
         columns={[
-          { head: 'What', cell: (row) => spaced(row.id) },
+          { head: 'What', cell: (row) => quantityWords(row.id) },
           { head: 'Value', numeric: true, cell: (row) => exact(row.value) },
           { head: 'Unit', cell: (row) => row.unit },
           { head: 'Kind and source', cell: (row) => `${row.kind}: ${row.source}` },
@@ -51,6 +52,3 @@ export function NumbersPart({ content }: PartProps) {
     </Section>
   );
 }
-
-/** "peakHeatRelease" as words. */
-const spaced = (id: string): string => id.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();

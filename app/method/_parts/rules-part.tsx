@@ -1,29 +1,30 @@
+import { Disclosure } from '@/app/_components/ui/disclosure';
 import { Section } from '@/app/_components/ui/section';
-import type { RuleInWords } from '@/lib/content/model';
+import { ruleWords } from '../_words/rule-words';
 import type { PartProps } from './part';
 
-/** The rules that turn a fire in this room into a severity, as the content words them. */
+/** The rules that turn a fire in this room into a severity: in words, and behind them as they are worked out. */
 export function RulesPart({ content }: PartProps) {
+  const words = ruleWords(content);
+  const { packCountRule, smokeRule, heatRule } = content;
   return (
     <Section id="rules" title="Smoke, heat and how many packs burn">
-      <Rule title="Smoke" rule={content.smokeRule} />
-      <Rule title="Heat" rule={content.heatRule} />
-      <div className="rule">
-        <h3>How many packs burn</h3>
-        <ol className="prose">{content.packCountRule.steps.map((step) => <li key={step}>{step}</li>)}</ol>
-        <p className="small muted">{content.packCountRule.note} Kind: {content.packCountRule.kind}.</p>
-      </div>
+      <Rule title="Smoke" words={words.smoke} steps={smokeRule.steps} note={`Kind: ${smokeRule.kind}.`} />
+      <Rule title="Heat" words={words.heat} steps={heatRule.steps} note={`Kind: ${heatRule.kind}.`} />
+      <Rule title="How many packs burn" words={words.packs} steps={packCountRule.steps} note={`Kind: ${packCountRule.kind}.`} />
     </Section>
   );
 }
 
-function Rule({ title, rule }: { readonly title: string; readonly rule: RuleInWords }) {
+interface RuleProps { readonly title: string; readonly words: readonly string[]; readonly steps: readonly string[]; readonly note: string }
+
+function Rule({ title, words, steps, note }: RuleProps) {
   return (
     <div className="rule">
       <h3>{title}</h3>
-      <p>{rule.summary}</p>
-      <ol className="prose">{rule.steps.map((step) => <li key={step}>{step}</li>)}</ol>
-      <p className="small muted">Kind: {rule.kind}.</p>
+      <ol className="prose">{words.map((word) => <li key={word}>{word}</li>)}</ol>
+      <Disclosure summary="As it is worked out, with the names of its numbers"><ol className="prose">{steps.map((step) => <li key={step}>{step}</li>)}</ol></Disclosure>
+      <p className="small muted">{note}</p>
     </div>
   );
 }

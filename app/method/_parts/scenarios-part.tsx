@@ -1,5 +1,6 @@
 import { DisclosureTable } from '@/app/_components/ui/disclosure';
 import { Section } from '@/app/_components/ui/section';
+import { formulaWords } from '../_words/formula-words';
 import type { PartProps } from './part';
 
 /** The risks with their starting rates and what these are multiplied with. */
@@ -26,7 +27,7 @@ export function ScenariosPart({ content }: PartProps) {
         caption="Exposures of a season"
         columns={[
           { head: 'What', cell: (row) => row.title },
-          { head: 'Formula', cell: (row) => row.formula },
+          { head: 'Formula', cell: (row) => formulaWords(content, row.formula) },
           { head: 'Kind and basis', cell: (row) => `${row.kind}: ${row.basis}` },
         ]}
         rows={content.exposures}

@@ -1,46 +1,23 @@
-'use client';
-
-import { useCallback } from 'react';
-import { DisclosureTable } from '@/app/_components/ui/disclosure';
-import type { Question } from '@/lib/content/model';
-import type { SectionProgress } from '@/lib/questionnaire/resolve';
-import { useOpenedByHash } from '../_state/use-opened-by-hash';
 import type { WholeDocument } from '../_state/whole-document';
-import { type EditAnswers, questionAnchor } from './question-parts';
-import { QuestionRow } from './question-row';
+import { aboutTime } from '../_words/time-words';
+import type { AnswerGroup } from './answer-groups';
+import { AnswersPage } from './answers-page';
+import type { EditAnswers } from './question-parts';
 
-interface AnswersSectionProps {
-  readonly progress: SectionProgress;
-  readonly questions: readonly Question[];
-  readonly whole: WholeDocument;
-  readonly edit: EditAnswers;
-}
+interface AnswersSectionProps { readonly group: AnswerGroup; readonly whole: WholeDocument; readonly edit: EditAnswers }
 
-/** The questions of one section, put on the page when it is opened: seventy at once would be a wall. */
-export function AnswersSection({ progress, questions, whole, edit }: AnswersSectionProps) {
-  const ids = questions.map((question) => questionAnchor(question.id)).join(' ');
-  const owns = useCallback((anchor: string) => anchor === `answers-${progress.section}` || ids.split(' ').includes(anchor), [progress.section, ids]);
-  const { open, setOpen } = useOpenedByHash(owns);
+/** A section with its pages. A section of one page is that page, under the section's name. */
+export function AnswersSection({ group, whole, edit }: AnswersSectionProps) {
+  const [first, ...others] = group.pages;
+  if (first === undefined) return null;
+  if (others.length === 0) return <AnswersPage page={{ ...first, title: group.title }} alsoHere={`answers-${group.id}`} headingLevel={3} whole={whole} edit={edit} />;
   return (
-    <details className="part" id={`answers-${progress.section}`} open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary><span className="part-title">{progress.title}</span><span className="small muted">{countWords(progress)}</span></summary>
-      {open ? (
-        <>
-          <ol className="questions">{questions.map((question) => <QuestionRow key={question.id} question={question} whole={whole} edit={edit} />)}</ol>
-          <DisclosureTable
-            summary="Where these questions come from"
-            caption={`Sources of the questions on ${progress.title}`}
-            columns={[{ head: 'Question', cell: (question) => question.text }, { head: 'Source', cell: (question) => question.source }]}
-            rows={questions}
-            rowKey={(question) => question.id}
-          />
-        </>
-      ) : null}
-    </details>
+    <div className="part-group">
+      <div className="part-head">
+        <h3>{group.title}</h3>
+        {group.seconds === null ? null : <p className="small muted">{group.pages.length} pages, {aboutTime(group.seconds)}</p>}
+      </div>
+      {group.pages.map((page, index) => <AnswersPage key={page.id} page={page} alsoHere={index === 0 ? `answers-${group.id}` : null} headingLevel={4} whole={whole} edit={edit} />)}
+    </div>
   );
-}
-
-function countWords({ asked, answered, notSure }: SectionProgress): string {
-  const unsure = notSure === 0 ? '' : `, ${notSure} not sure`;
-  return `${answered} of ${asked} answered${unsure}`;
 }

@@ -3,31 +3,58 @@ import type { NumberField } from '@/lib/content/model';
 import type { Answer } from '@/lib/core/document';
 import { readTypedNumber } from '@/lib/questionnaire/read-number';
 import { rangeInWords } from '@/lib/questionnaire/say-value';
+import { boxesOf, partsOf, valueOf } from './number-boxes';
 
-/** What stands in the boxes of a number question. */
+/** What stands in the boxes of a number question, by name of the box. */
 export type Typed = Readonly<Record<string, string>>;
-/** What they mean; an empty box has no number. */
+/** What they mean, by input; an empty field has no number. */
 export type Numbers = Readonly<Record<string, number | undefined>>;
 
-/** Reads the boxes of one question: each empty, or a number within its range. */
+/** Reads the boxes of one question: each field empty, or a number within its range. */
 export function numberFormSchema(fields: readonly NumberField[]): z.ZodType<Numbers, Typed> {
-  return z.object(Object.fromEntries(fields.map((field) => [field.input, boxSchema(field)])));
-}
-
-function boxSchema({ min, max, unit }: NumberField): z.ZodType<number | undefined, string> {
-  return z.string().transform((typed, context) => {
-    if (typed.trim() === '') return undefined;
-    const read = readTypedNumber(typed);
-    if (read.ok && read.value >= min && read.value <= max) return read.value;
-    context.addIssue({ code: 'custom', message: read.ok ? `Enter ${rangeInWords(min, max, unit)}` : read.reason });
-    return z.NEVER;
+  const boxes = fields.flatMap(boxesOf).map((box): [string, z.ZodType<string, string>] => [box.name, z.string()]);
+  return z.object(Object.fromEntries(boxes)).transform((typed, context) => {
+    const fault = (box: string, message: string): undefined => { context.addIssue({ code: 'custom', path: [box], message }); return undefined; };
+    return Object.fromEntries(fields.map((field) => [field.input, readField(field, typed, fault)]));
   });
 }
 
+function readField(field: NumberField, typed: Typed, fault: (box: string, message: string) => undefined): number | undefined {
+  const boxes = boxesOf(field);
+  const numbers: (number | undefined)[] = [];
+  for (const { name } of boxes) {
+    const text = typed[name] ?? '';
+    const read = text.trim() === '' ? undefined : readTypedNumber(text);
+    if (read?.ok === false) return fault(name, read.reason);
+    if (read !== undefined && read.value < 0 && boxes.length > 1) return fault(name, 'Enter a number from 0');
+    numbers.push(read?.value);
+  }
+  const value = valueOf(boxes, numbers);
+  if (value === undefined || (value >= field.min && value <= field.max)) return value;
+  return fault(boxes[0]?.name ?? field.input, `Enter ${rangeOf(field)}`);
+}
+
+function rangeOf({ min, max, unit, entry }: NumberField): string {
+  if (entry === 'minutes and seconds') return `a time from ${timeWords(min)} to ${timeWords(max)}`;
+  return entry === 'of ten' ? rangeInWords(min * 10, max * 10, '') : rangeInWords(min, max, unit);
+}
+
+const timeWords = (seconds: number): string => (seconds < 60 || seconds % 60 !== 0 ? `${seconds} seconds` : `${seconds / 60} ${seconds === 60 ? 'minute' : 'minutes'}`);
+
 /** The boxes for an answer as it stands: digits without thousands marks, so that they can be read back. */
 export function typedFrom(fields: readonly NumberField[], answer: Answer | undefined): Typed {
-  const numbers = typeof answer === 'object' && !Array.isArray(answer) ? (answer as Readonly<Record<string, number>>) : {};
-  return Object.fromEntries(fields.map(({ input }) => [input, numbers[input] === undefined ? '' : plain(numbers[input])]));
+  const numbers = numbersIn(answer);
+  return Object.fromEntries(fields.flatMap((field) => {
+    const value = numbers[field.input];
+    const parts = value === undefined ? [] : partsOf(field, value);
+    return boxesOf(field).map((box, index): [string, string] => [box.name, parts[index] === undefined ? '' : plain(parts[index])]);
+  }));
+}
+
+/** The numbers of an answer, none of another kind. */
+export function numbersIn(answer: Answer | undefined): Readonly<Record<string, number | undefined>> {
+  if (typeof answer !== 'object' || Array.isArray(answer)) return {};
+  return Object.fromEntries(Object.entries(answer).flatMap(([input, value]: [string, unknown]) => (typeof value === 'number' ? [[input, value]] : [])));
 }
 
 /** Never "1e-7": a person types digits. */

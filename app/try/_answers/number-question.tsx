@@ -1,45 +1,60 @@
 'use client';
 
 import { zodResolver } from '@hookform/resolvers/zod';
-import { useId, useMemo } from 'react';
+import { type ReactNode, useId, useMemo } from 'react';
 import { useForm } from 'react-hook-form';
 import { Button } from '@/app/_components/ui/button';
 import { Fieldset } from '@/app/_components/ui/fieldset';
 import { NumberField } from '@/app/_components/ui/text-field';
-import type { Question } from '@/lib/content/model';
+import type { NumberField as NumberFieldDefinition, Question } from '@/lib/content/model';
 import type { Answer } from '@/lib/core/document';
 import { NOT_SURE } from '@/lib/questionnaire/validate-answer';
 import { withAnswer, withNumbers } from '../_state/edit-document';
-import { type Numbers, numberFormSchema, type Typed, typedFrom } from './number-form';
+import { type EarlierFigure, earlierFigures, withEarlier } from './earlier-fields';
+import { askedFields, boxesOf } from './number-boxes';
+import { type Numbers, numberFormSchema, numbersIn, type Typed, typedFrom } from './number-form';
 import { changeOf, questionAnchor, QuestionHint, type QuestionProps } from './question-parts';
 
 interface NumberQuestionProps extends QuestionProps<Extract<Question, { kind: 'number' }>> { readonly answer: Answer | undefined }
 
 /** Numbers with their units. What is typed counts when the box is left; a box that cannot be read keeps what was typed. */
 export function NumberQuestion({ question, answer, edit }: NumberQuestionProps) {
-  const schema = useMemo(() => numberFormSchema(question.fields), [question]);
-  const values = useMemo(() => typedFrom(question.fields, answer), [question, answer]);
+  const fields = useMemo(() => askedFields(question.fields), [question]);
+  const schema = useMemo(() => numberFormSchema(fields), [fields]);
+  const values = useMemo(() => typedFrom(fields, answer), [fields, answer]);
   const { register, handleSubmit, formState } = useForm<Typed, unknown, Numbers>({ resolver: zodResolver(schema), values, mode: 'onBlur' });
   const note = useId();
-  const commit = handleSubmit((numbers) => edit.change((whole) => withNumbers(whole, question.id, numbers), changeOf(question)));
+  const leaveOut = ({ field }: EarlierFigure): void => edit.change((whole) => withNumbers(whole, question.id, { ...numbersIn(answer), [field.input]: undefined }), changeOf(question));
+  const commit = handleSubmit((numbers) => edit.change((whole) => withNumbers(whole, question.id, withEarlier(question.fields, numbersIn(answer), numbers)), changeOf(question)));
   return (
     <form noValidate onSubmit={commit} onBlur={commit}>
       <Fieldset id={questionAnchor(question.id)} legend={question.text} hint={<QuestionHint question={question} />}>
         <div className="number-fields">
-          {question.fields.map((field) => (
-            <NumberField
-              key={field.input}
-              id={`${questionAnchor(question.id)}-${field.input}`}
-              label={field.label}
-              unit={field.unit}
-              error={formState.errors[field.input]?.message}
-              {...register(field.input)}
-            />
+          {fields.map((field) => (
+            <FieldBoxes key={field.input} field={field}>
+              {boxesOf(field).map((box) => (
+                <NumberField key={box.name} id={`${questionAnchor(question.id)}-${box.name}`} label={box.label} unit={box.unit === '' ? undefined : box.unit} error={formState.errors[box.name]?.message} {...register(box.name)} />
+              ))}
+            </FieldBoxes>
           ))}
         </div>
-        {answer === NOT_SURE ? <p className="small" id={note}>Not sure: a cautious value is taken, and listed under “Taken as”.</p> : null}
+        {earlierFigures(question.fields, numbersIn(answer)).map((figure) => (
+          <p key={figure.field.input} className="small">{earlierWords(figure)} <Button kind="plain" size="small" onClick={() => leaveOut(figure)}>Leave it out<span className="vh">: {figure.field.label}</span></Button></p>
+        ))}
+        {answer === NOT_SURE ? <p className="small" id={note}>Not sure: a cautious value is taken, and listed under “What it rests on”.</p> : null}
         {question.notSure && answer !== NOT_SURE ? <Button kind="plain" size="small" onClick={() => edit.change((whole) => withAnswer(whole, question.id, NOT_SURE), changeOf(question))}>Not sure</Button> : null}
       </Fieldset>
     </form>
   );
+}
+
+/** A time has two boxes under one name. */
+function FieldBoxes({ field, children }: { readonly field: NumberFieldDefinition; readonly children: ReactNode }) {
+  if (field.entry !== 'minutes and seconds') return children;
+  return <fieldset className="time-boxes"><legend>{field.label}</legend>{children}</fieldset>;
+}
+
+function earlierWords({ field, value, replacedBy }: EarlierFigure): string {
+  const until = replacedBy.length === 0 ? '' : ` until you give ${replacedBy.map(({ label }) => label).join(', ')}`;
+  return `From an earlier edition: ${field.label}, ${value} ${field.unit}. It still counts${until}.`;
 }

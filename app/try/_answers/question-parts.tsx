@@ -1,4 +1,4 @@
-import type { Question } from '@/lib/content/model';
+import type { PrefillSource, Question } from '@/lib/content/model';
 
 /** What every kind of question gets from the page. */
 export interface QuestionProps<Kind extends Question> {
@@ -17,12 +17,16 @@ export const questionAnchor = (id: string): string => `q-${id}`;
 /** What "Undo" says about a changed answer. */
 export const changeOf = (question: Question): string => `the answer to “${question.text}”`;
 
-/** Why it is asked and, unless a row says it, what good looks like. */
+const RECORDS: Readonly<Record<PrefillSource, string>> = { site: 'the site', area: 'the rooms', packs: 'the packs', sessions: 'the sessions' };
+
+/** Why it is asked, what good looks like unless a row says it, and who or what knows the answer. */
 export function QuestionHint({ question, goodInRow = false }: { readonly question: Question; readonly goodInRow?: boolean }) {
   return (
     <>
       {question.why}
       {goodInRow ? null : <><br /><b>What good looks like:</b> {question.good}</>}
+      {question.keeper === true ? <><br /><b>For the building’s caretaker.</b></> : null}
+      {question.prefilledFrom === undefined ? null : <><br /><b>From the school’s records, once there are any:</b> {question.prefilledFrom.map((source) => RECORDS[source]).join(' and ')}. You confirm it.</>}
     </>
   );
 }

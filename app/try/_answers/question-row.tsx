@@ -3,7 +3,7 @@
 import { Button } from '@/app/_components/ui/button';
 import { Notice } from '@/app/_components/ui/notice';
 import type { Content, Question } from '@/lib/content/model';
-import { useContent } from '../_state/content-context';
+import { useContent } from '../_state/use-content';
 import { answerOf, type WholeDocument } from '../_state/whole-document';
 import { ChoiceQuestion } from './choice-question';
 import { MultiQuestion } from './multi-question';

@@ -8,7 +8,7 @@ import { rangeWords } from '@/lib/wording/frequency';
 import { hours } from '@/lib/wording/measures';
 import { percent, rounded } from '@/lib/wording/numbers';
 import { stateWord } from '@/lib/wording/states';
-import { useContent } from '../_state/content-context';
+import { useContent } from '../_state/use-content';
 import type { EditPlan } from '../_state/edit-plan';
 
 interface ActionRowsProps { readonly actions: readonly ActionResult[]; readonly plan: EditPlan }

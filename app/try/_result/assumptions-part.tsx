@@ -6,18 +6,26 @@ import { Section } from '@/app/_components/ui/section';
 import { Table } from '@/app/_components/ui/table';
 import type { Content } from '@/lib/content/model';
 import type { Assumption, AssumedInput, ScoreResult } from '@/lib/core/result';
-import { useContent } from '../_state/content-context';
+import { quantityWords } from '@/lib/wording/quantities';
+import { useContent } from '../_state/use-content';
+import type { WholeDocument } from '../_state/whole-document';
+import { inputWords } from '../_words/input-words';
 import { AnswerName } from './answer-name';
+import { PrintedPart } from './printed-part';
 
 /** Every number the result rests on, and everything that was taken because nobody said it. */
-export const AssumptionsPart = memo(function AssumptionsPart({ result }: { readonly result: ScoreResult }) {
+export const AssumptionsPart = memo(function AssumptionsPart({ result, whole }: { readonly result: ScoreResult; readonly whole: WholeDocument }) {
   const content = useContent();
   const kinds = byKind(result.assumptions);
+  // What is only printed has a list of its own.
+  const printed = new Set(content.inputs.filter((input) => input.printed === true).map((input) => input.id));
+  const assumed = result.assumedInputs.filter((one) => !printed.has(one.input));
   return (
     <Section id="assumptions" title="What it rests on" aside={`${result.assumptions.length} numbers`}>
       <h3>Taken because it was not said</h3>
-      {result.assumedInputs.length === 0 ? <p className="after">Nothing: every figure of this room was given.</p> : <AssumedTable content={content} inputs={result.assumedInputs} />}
+      {assumed.length === 0 ? <p className="after">Nothing: every figure of this room was given.</p> : <AssumedTable content={content} inputs={assumed} />}
       {result.notSureControls.length === 0 ? null : <Disclosure summary={`${result.notSureControls.length} controls nobody is sure about`}><ul>{result.notSureControls.map((id) => <li key={id}>{controlTitle(content, id)}</li>)}</ul></Disclosure>}
+      <PrintedPart content={content} whole={whole} />
       <h3 className="after">Numbers of the model</h3>
       <p>Most are our judgement, and say so. They rank; they do not permit.</p>
       {kinds.map(([kind, assumptions]) => (
@@ -26,7 +34,7 @@ export const AssumptionsPart = memo(function AssumptionsPart({ result }: { reado
           summary={`${capital(kind)}: ${assumptions.length}`}
           caption={`Numbers of the kind: ${kind}`}
           columns={[
-            { head: 'What', cell: (row) => row.what },
+            { head: 'What', cell: (row) => whatWords(row) },
             { head: 'Value', numeric: true, cell: (row) => `${figure(row.value)}${range(row)}` },
             { head: 'Unit', cell: (row) => row.unit },
             { head: 'Source', cell: (row) => row.source },
@@ -45,7 +53,7 @@ function AssumedTable({ content, inputs }: { readonly content: Content; readonly
       caption="Figures taken because they were not said"
       columns={[
         { head: 'What', cell: (row) => <AnswerName content={content} name={row.input} title={row.title} /> },
-        { head: 'Taken as', numeric: true, cell: (row) => `${figure(row.value)} ${row.unit}` },
+        { head: 'Taken as', numeric: true, cell: (row) => inputWords(content, row.input, row.value, row.unit) },
         { head: 'Because', cell: (row) => row.because },
       ]}
       rows={inputs}
@@ -65,3 +73,9 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 const NUMBER = new Intl.NumberFormat('en-GB', { maximumSignificantDigits: 4 });
 const figure = (value: number | string): string => (typeof value === 'number' ? NUMBER.format(value) : value);
 const range = ({ low, high }: Assumption): string => (low === null || high === null || low === high ? '' : ` (${figure(low)} to ${figure(high)})`);
+
+/** The physical numbers come with the names that the calculation has for them. */
+function whatWords({ id, what }: Assumption): string {
+  const [, name] = /^(?:physics|constant)\.(\w+)$/.exec(id) ?? [];
+  return quantityWords(name ?? '') ?? what;
+}

@@ -5,7 +5,7 @@ import { Tornado } from '@/app/_components/charts/tornado';
 import { Section } from '@/app/_components/ui/section';
 import type { ScoreResult } from '@/lib/core/result';
 import { rounded } from '@/lib/wording/numbers';
-import { useContent } from '../_state/content-context';
+import { useContent } from '../_state/use-content';
 import { AnswerName } from './answer-name';
 
 /** How many things to go and check are named: a list that gets done. */

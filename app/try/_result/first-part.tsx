@@ -7,9 +7,10 @@ import { Disclosure } from '@/app/_components/ui/disclosure';
 import { Section } from '@/app/_components/ui/section';
 import { bestWithin } from '@/lib/charts/effort-curve';
 import type { BestSet, ScoreResult } from '@/lib/core/result';
-import { useContent } from '../_state/content-context';
+import { useContent } from '../_state/use-content';
 import type { EditPlan } from '../_state/edit-plan';
 import { ActionRows } from './action-rows';
+import { NothingCheap } from './nothing-cheap';
 import { sortedActions } from './sorted-actions';
 
 interface FirstPartProps {
@@ -26,6 +27,7 @@ export function FirstPart({ result, sets, complete, plan }: FirstPartProps) {
   const [asked, setAsked] = useState(own);
   // The set at the document's own budget is the one the command prints, with the range of all draws.
   const known = sets.length === 0 ? [result.bestSet] : sets.map((set) => (set.budget === own ? result.bestSet : set));
+  const nothing = known.every((set) => set.controls.length === 0);
   const budget = Math.min(asked, Math.max(...known.map((set) => set.budget)));
   const chosen = bestWithin(known, budget) ?? result.bestSet;
   const { settling, best, others } = sortedActions(result.actions, chosen);
@@ -36,16 +38,18 @@ export function FirstPart({ result, sets, complete, plan }: FirstPartProps) {
     <Section id="first" title="What to do first" aside="best set for your effort, worked out exactly">
       {settling.length === 0 ? null : (<><h3>First what settles a stop</h3><ActionRows actions={settling} plan={plan} /></>)}
       <h3>{settling.length === 0 ? 'What takes most harm away for the effort' : 'Then what takes most harm away for the effort'}</h3>
-      <EffortCurve sets={known} budget={budget} onBudget={setAsked} titleOf={titleOf} />
+      {nothing
+        ? <NothingCheap actions={result.actions} most={Math.max(...known.map((set) => set.budget))} />
+        : <EffortCurve sets={known} budget={budget} onBudget={setAsked} titleOf={titleOf} />}
       {complete ? null : <p className="small muted" role="status">Other amounts are being searched.</p>}
       {above.length === 0 ? null : <p className="after">From above: {above.join('; ')}.{best.length === 0 ? '' : ' And:'}</p>}
       <ActionRows actions={best} plan={plan} />
-      {chosen.controls.length === 0 ? <p className="after">Nothing to plan for this effort: what is left costs more, or takes nothing away.</p> : null}
+      {nothing || chosen.controls.length > 0 ? null : <p className="after">Nothing to plan for this effort: what is left costs more, or takes nothing away.</p>}
       <div className="actions">
         {chosen.controls.length === 0 ? null : <Button kind="main" onClick={() => plan.all(chosen.controls)} unavailable={chosen.controls.every((control) => plan.has(control)) ? 'All of these are planned.' : undefined}>Plan {chosen.controls.length === 1 ? 'this one' : `these ${chosen.controls.length}`}</Button>}
         {budget === own ? null : <Button onClick={() => plan.budget(budget)}>Keep {budget} points in the document</Button>}
       </div>
-      <p className="small muted after">Only what the action does by itself is counted. Moving the table or the store changes distances too, so the true gain can be larger. By this model, our judgement.</p>
+      <p className="small muted after">{content.controls.some((control) => control.moves !== undefined) ? 'An action counts with the distances and rooms it changes.' : 'Only what the action does by itself is counted. Moving the table or the store changes distances too, so the true gain can be larger.'} All percentages are by this model, our judgement.</p>
       {others.length === 0 ? null : <Disclosure summary={others.length === 1 ? 'One more thing that could be done' : `${others.length} more things that could be done`}><ActionRows actions={others} plan={plan} /></Disclosure>}
     </Section>
   );

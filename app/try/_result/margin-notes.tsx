@@ -5,6 +5,7 @@ import { MarginNote } from '@/app/_components/ui/margin-note';
 import type { ScoreResult } from '@/lib/core/result';
 import { inHundredTeams, onceInWords } from '@/lib/wording/frequency';
 import { percent, rounded, whole } from '@/lib/wording/numbers';
+import { useContent } from '../_state/use-content';
 
 /** Beside the sheet: how sure we are, what a season holds, and what makes the same numbers again. */
 export const MarginNotes = memo(function MarginNotes({ result }: { readonly result: ScoreResult }) {
@@ -37,9 +38,10 @@ function firstPlaces({ risks }: ScoreResult): string {
 
 /** What makes the same numbers again, years later. */
 function ReferenceNote({ result }: { readonly result: ScoreResult }) {
+  const { edition = 1 } = useContent();
   return (
     <MarginNote title="Reference">
-      <p className="num">Engine {result.engineVersion}, content {result.contentVersion}, seed {result.seed}, {whole(result.draws)} draws, input <span className="hash">{result.inputHash.slice(0, 16)}</span></p>
+      <p className="num">Engine {result.engineVersion}, content edition {edition} ({result.contentVersion}), seed {result.seed}, {whole(result.draws)} draws, input <span className="hash">{result.inputHash.slice(0, 16)}</span></p>
     </MarginNote>
   );
 }

@@ -8,9 +8,8 @@ import { Section } from '@/app/_components/ui/section';
 import type { Content } from '@/lib/content/model';
 import type { RiskResult, ScoreResult } from '@/lib/core/result';
 import { inHundredTeams } from '@/lib/wording/frequency';
-import { useContent } from '../_state/content-context';
+import { useContent } from '../_state/use-content';
 import { rankReason } from '../_words/rank-reason';
-import { couldKill } from '../_words/verdict';
 
 /** Where a risk is told in full. */
 export const riskAnchor = (id: string): string => `risk-${id}`;
@@ -19,10 +18,11 @@ export const riskAnchor = (id: string): string => `risk-${id}`;
 export const RankingPart = memo(function RankingPart({ result }: { readonly result: ScoreResult }) {
   const content = useContent();
   return (
-    <Section id="ranking" title="Ranking" aside="by harm a season: how often times how bad">
+    <Section id="ranking" title="Ranking" aside="by harm: how often × how bad">
       <Ranking
         risks={result.risks}
         gradeWords={result.matrix.gradeWords}
+        weights={content.harmWeights}
         hrefOf={(risk) => `#${riskAnchor(risk.id)}`}
         noteOf={(risk) => <RankNote risk={risk} result={result} content={content} />}
       />
@@ -38,7 +38,6 @@ function RankNote({ risk, result, content }: RankNoteProps) {
   const moves = risk.plannedGrade !== risk.grade && risk.plannedGrade !== 'not applicable';
   return (
     <>
-      {couldKill(risk) ? <b>Worst outcome: could kill. </b> : null}
       {capital(inHundredTeams(risk.topFrequencyMean))}.
       {reason === null ? null : ` ${reason}`}
       {moves ? <span className="planned"><Icon name="right" /><span>once the planned actions are done: <GradeMark grade={risk.plannedGrade} word={result.matrix.gradeWords[risk.plannedGrade]} /></span></span> : null}

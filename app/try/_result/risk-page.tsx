@@ -4,9 +4,10 @@ import { BowTie } from '@/app/_components/charts/bow-tie';
 import { GradeMark } from '@/app/_components/ui/grade-mark';
 import { ScientificNumber } from '@/app/_components/ui/scientific-number';
 import type { GradeOrNone, RiskResult, ScoreResult } from '@/lib/core/result';
+import { riskCouldKill } from '@/lib/wording/could-kill';
 import { frequencyWords, inHundredTeams, onceInWords } from '@/lib/wording/frequency';
 import { percent, rounded } from '@/lib/wording/numbers';
-import { useContent } from '../_state/content-context';
+import { useContent } from '../_state/use-content';
 import { inPlaceFailures } from '../_state/in-place-failures';
 import { BranchesTable } from './branches-table';
 import { GradeShares } from './grade-shares';
@@ -24,14 +25,14 @@ export function RiskPage({ risk, result }: RiskPageProps) {
       <p>{risk.description}</p>
       <p className="lead">{sentence(frequencyWords(risk.topFrequencyMean, risk.frequency))} {sentence(inHundredTeams(risk.topFrequencyMean))}</p>
       <ul className="grade-three">
-        <li><GradeMark grade={risk.grade} word={wordOf(risk.grade)} severity={risk.severity} size="big" /> <span className="muted">today</span></li>
+        <li><GradeMark grade={risk.grade} word={wordOf(risk.grade)} couldKill={riskCouldKill(risk, content.harmWeights)} size="big" /> <span className="muted">today</span></li>
         <li><GradeMark grade={risk.plannedGrade} word={wordOf(risk.plannedGrade)} /> <span className="muted">once the planned actions are done</span></li>
         <li><GradeMark grade={risk.inherentGrade} word={wordOf(risk.inherentGrade)} /> <span className="muted">with no control at all</span></li>
       </ul>
       <h3>What leads to it, what follows</h3>
-      <BowTie risk={risk} first={result.bestSet.controls} inPlaceFailure={inPlaceFailures(content)} />
+      <BowTie risk={risk} first={result.bestSet.controls} inPlaceFailure={inPlaceFailures(content)} weights={content.harmWeights} />
       <h3>What it does</h3>
-      <BranchesTable risk={risk} gradeWords={words} />
+      <BranchesTable risk={risk} gradeWords={words} weights={content.harmWeights} />
       <h3>How firmly the grade stands</h3>
       <p className="small muted">Share of {rounded(result.draws)} draws in each grade. It ranks first in {percent(risk.rankFirstShare)} of them.</p>
       <GradeShares risk={risk} gradeWords={words} />

@@ -4,6 +4,8 @@ import { memo, useCallback } from 'react';
 import { GradeMark } from '@/app/_components/ui/grade-mark';
 import { Section } from '@/app/_components/ui/section';
 import type { RiskResult, ScoreResult } from '@/lib/core/result';
+import { riskCouldKill } from '@/lib/wording/could-kill';
+import { useContent } from '../_state/use-content';
 import { useOpenedByHash } from '../_state/use-opened-by-hash';
 import { riskAnchor } from './ranking-part';
 import { RiskPage } from './risk-page';
@@ -18,6 +20,7 @@ export const RisksPart = memo(function RisksPart({ result }: { readonly result: 
 });
 
 function RiskPart({ risk, result }: { readonly risk: RiskResult; readonly result: ScoreResult }) {
+  const { harmWeights } = useContent();
   const anchor = riskAnchor(risk.id);
   const owns = useCallback((asked: string) => asked === anchor, [anchor]);
   const { open, setOpen } = useOpenedByHash(owns);
@@ -25,7 +28,7 @@ function RiskPart({ risk, result }: { readonly risk: RiskResult; readonly result
     <details className="part" id={anchor} open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
         <span className="part-title">{risk.rank} {risk.title}</span>
-        <GradeMark grade={risk.grade} word={risk.grade === 'not applicable' ? undefined : result.matrix.gradeWords[risk.grade]} severity={risk.severity} />
+        <GradeMark grade={risk.grade} word={risk.grade === 'not applicable' ? undefined : result.matrix.gradeWords[risk.grade]} couldKill={riskCouldKill(risk, harmWeights)} />
       </summary>
       {open ? <RiskPage risk={risk} result={result} /> : null}
     </details>

@@ -26,10 +26,10 @@ export function RoomResult({ result, score, whole, plan }: RoomResultProps) {
       <MatrixPart result={result} />
       <FirstPart result={result} sets={scored?.sets ?? []} complete={scored?.setsComplete ?? false} plan={plan} />
       <RisksPart result={result} />
-      <SmokePart result={result} />
+      <SmokePart result={result} whole={whole} />
       <HeatPart result={result} whole={whole} />
       <DoubtPart result={result} />
-      <AssumptionsPart result={result} />
+      <AssumptionsPart result={result} whole={whole} />
     </div>
   );
 }

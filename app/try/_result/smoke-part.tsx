@@ -1,9 +1,9 @@
 'use client';
 
-import { memo, useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import { SmokeCurve } from '@/app/_components/charts/smoke-curve';
 import { DisclosureTable } from '@/app/_components/ui/disclosure';
-import { Notice } from '@/app/_components/ui/notice';
+import { GuidanceText } from '@/app/_components/ui/guidance-text';
 import { Section } from '@/app/_components/ui/section';
 import { Segment } from '@/app/_components/ui/segment';
 import { smokeThresholds } from '@/lib/charts/smoke-points';
@@ -11,7 +11,10 @@ import type { ScoreResult, SmokeCase, SmokeLevel, SmokeScreening } from '@/lib/c
 import { ppm } from '@/lib/wording/measures';
 import { percent, rounded } from '@/lib/wording/numbers';
 import { severityWord } from '@/lib/wording/severity';
-import { useContent } from '../_state/content-context';
+import { useContent } from '../_state/use-content';
+import { guidanceOfRoom } from '../_state/guidance-of-room';
+import type { WholeDocument } from '../_state/whole-document';
+import { SMOKE_GUIDANCE } from './smoke-guidance';
 
 type CaseName = keyof SmokeScreening;
 
@@ -24,18 +27,22 @@ const CASES: readonly { readonly value: CaseName; readonly label: string }[] = [
 ];
 
 /** What the smoke of this room's packs does to this room's air. */
-export const SmokePart = memo(function SmokePart({ result }: { readonly result: ScoreResult }) {
+export const SmokePart = memo(function SmokePart({ result, whole }: { readonly result: ScoreResult; readonly whole: WholeDocument }) {
   const [name, setName] = useState<CaseName>('lot');
-  const thresholds = smokeThresholds(useContent());
+  const content = useContent();
+  const [caution, ...texts] = useMemo(() => guidanceOfRoom(content, whole, SMOKE_GUIDANCE), [content, whole]);
   const smoke = result.smoke[name];
   return (
     <Section id="smoke" title="Smoke" aside={sizeOf(smoke)}>
       <Segment id="smoke-case" legend="What burns" options={CASES} value={name} onChange={setName} />
-      <SmokeCurve smoke={smoke} thresholds={thresholds} />
+      <SmokeCurve smoke={smoke} thresholds={smokeThresholds(content)} caution={caution === undefined ? null : <GuidanceText guidance={caution} />} />
       <FurtherFigures smoke={smoke} />
-      <div className="after"><Notice title="At the first smoke: out, door shut, alarm, call">
-        <p>Extinguishers and fire blankets stay where the school’s fire plan puts them, for ordinary fires, for trained staff with a clear way out behind them. They are not part of this plan for packs: they do not stop a pack that runs away, it can flare again, and a blanket can trap gas. Water in quantity is what cools packs; using it is the fire service’s work.</p>
-      </Notice></div>
+      {texts.map((text) => (
+        <div key={text.id} className="notice after">
+          <h3>{text.title}</h3>
+          <GuidanceText guidance={text} />
+        </div>
+      ))}
     </Section>
   );
 });

@@ -1,5 +1,6 @@
 import type { QuickScore } from '@/lib/core/quick-score';
 import type { BestSet, ScoreResult } from '@/lib/core/result';
+import type { DocumentRemark } from '@/lib/interchange/checks/remarks';
 import type { DocumentFault } from '@/lib/interchange/json/fault';
 
 /** To the worker. The text is read and checked there just as the command does, so both say the same. */
@@ -14,7 +15,7 @@ export type ScoreRequest =
 export type ScoreReply =
   | { readonly kind: 'ready' }
   | { readonly kind: 'refused'; readonly id: number; readonly faults: readonly DocumentFault[] }
-  | { readonly kind: 'closed'; readonly id: number; readonly quick: QuickScore; readonly milliseconds: number }
+  | { readonly kind: 'closed'; readonly id: number; readonly quick: QuickScore; readonly remarks: readonly DocumentRemark[]; readonly milliseconds: number }
   | { readonly kind: 'scored'; readonly id: number; readonly result: ScoreResult; readonly milliseconds: number }
   | { readonly kind: 'budgets'; readonly id: number; readonly sets: readonly BestSet[]; readonly complete: boolean }
   | { readonly kind: 'failed'; readonly id: number; readonly words: string };

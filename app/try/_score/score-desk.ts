@@ -1,5 +1,6 @@
 import type { QuickScore } from '@/lib/core/quick-score';
 import type { BestSet, ScoreResult } from '@/lib/core/result';
+import type { DocumentRemark } from '@/lib/interchange/checks/remarks';
 import type { DocumentFault } from '@/lib/interchange/json/fault';
 import type { ScoreReply, ScoreRequest } from './protocol';
 
@@ -19,8 +20,8 @@ export type ScoreState =
   | { readonly stage: 'asked'; readonly before: ScoreResult | null }
   | { readonly stage: 'refused'; readonly text: string; readonly faults: readonly DocumentFault[] }
   /** closed values of the new text; the full result before still stands for the rest */
-  | { readonly stage: 'closed'; readonly text: string; readonly quick: QuickScore; readonly before: ScoreResult | null; readonly milliseconds: number }
-  | { readonly stage: 'scored'; readonly text: string; readonly result: ScoreResult; readonly sets: readonly BestSet[]; /** false while larger budgets are still searched */
+  | { readonly stage: 'closed'; readonly text: string; readonly quick: QuickScore; readonly remarks: readonly DocumentRemark[]; readonly before: ScoreResult | null; readonly milliseconds: number }
+  | { readonly stage: 'scored'; readonly text: string; readonly result: ScoreResult; readonly remarks: readonly DocumentRemark[]; readonly sets: readonly BestSet[]; /** false while larger budgets are still searched */
     readonly setsComplete: boolean; readonly milliseconds: number }
   | { readonly stage: 'failed'; readonly words: string };
 
@@ -95,8 +96,8 @@ export class ScoreDesk {
     const text = this.lastText;
     if (reply.kind === 'failed') this.become({ stage: 'failed', words: reply.words });
     else if (reply.kind === 'refused') this.become({ stage: 'refused', text, faults: reply.faults });
-    else if (reply.kind === 'closed') this.become({ stage: 'closed', text, quick: reply.quick, before: resultIn(this.state), milliseconds: reply.milliseconds });
-    else if (reply.kind === 'scored') this.become({ stage: 'scored', text, result: reply.result, sets: [], setsComplete: false, milliseconds: reply.milliseconds });
+    else if (reply.kind === 'closed') this.become({ stage: 'closed', text, quick: reply.quick, remarks: reply.remarks, before: resultIn(this.state), milliseconds: reply.milliseconds });
+    else if (reply.kind === 'scored') this.become({ stage: 'scored', text, result: reply.result, remarks: remarksIn(this.state), sets: [], setsComplete: false, milliseconds: reply.milliseconds });
     else if (this.state.stage === 'scored') this.become({ ...this.state, sets: reply.sets, setsComplete: reply.complete });
   }
 
@@ -110,4 +111,9 @@ export class ScoreDesk {
 export function resultIn(state: ScoreState): ScoreResult | null {
   if (state.stage === 'scored') return state.result;
   return state.stage === 'asked' || state.stage === 'closed' ? state.before : null;
+}
+
+/** What is odd about the text that the state is about; nothing while that is not known. */
+export function remarksIn(state: ScoreState): readonly DocumentRemark[] {
+  return state.stage === 'closed' || state.stage === 'scored' ? state.remarks : [];
 }

@@ -1,11 +1,14 @@
 import type { QuickScore } from '@/lib/core/quick-score';
 import type { BestSet, ScoreResult } from '@/lib/core/result';
+import type { DocumentRemark } from '@/lib/interchange/checks/remarks';
 import type { DocumentFault } from '@/lib/interchange/json/fault';
 import type { ScoreReply, ScoreRequest } from './protocol';
 
 /** What the worker needs of the calculation, so that its steps can be tested without a worker. */
 export interface ScoreEngine<Read> {
   read(text: string): { readonly ok: true; readonly value: Read } | { readonly ok: false; readonly faults: readonly DocumentFault[] };
+  /** what is odd about the document and does not keep it from being scored */
+  remarks(document: Read): readonly DocumentRemark[];
   /** closed values only: frequencies, grades, harms, stops; no draws */
   closed(document: Read): QuickScore;
   scored(document: Read, draws: number): ScoreResult;
@@ -37,7 +40,7 @@ export function* scoreSteps<Read>(
     yield { kind: 'refused', id, faults: read.faults };
     return;
   }
-  yield { kind: 'closed', id, quick: engine.closed(read.value), milliseconds: now() - started };
+  yield { kind: 'closed', id, quick: engine.closed(read.value), remarks: engine.remarks(read.value), milliseconds: now() - started };
   const drawing = now();
   const result = engine.scored(read.value, request.draws);
   yield { kind: 'scored', id, result, milliseconds: now() - drawing };

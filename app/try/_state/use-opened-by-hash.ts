@@ -1,14 +1,16 @@
 'use client';
 
 import { useCallback, useEffect, useState } from 'react';
+import { useIsPrinted } from './use-is-printed';
 
 /**
  * Whether a part of the page is open; a link to anything inside opens it, brings it into view and gives it
- * the focus, also when the page itself is opened with that link.
+ * the focus, also when the page itself is opened with that link. On paper every part is open.
  * @param owns whether an anchor lies in this part; keep it the same from render to render
  */
 export function useOpenedByHash(owns: (anchor: string) => boolean): { readonly open: boolean; readonly setOpen: (open: boolean) => void } {
   const [open, setOpen] = useState(false);
+  const printed = useIsPrinted();
   useEffect(() => {
     const look = (): void => {
       const anchor = hashAnchor();
@@ -21,10 +23,11 @@ export function useOpenedByHash(owns: (anchor: string) => boolean): { readonly o
     return () => window.removeEventListener('hashchange', look);
   }, [owns]);
   const toggle = useCallback((next: boolean) => {
+    if (printed) return;
     setOpen(next);
     if (!next && owns(hashAnchor())) forgetHash();
-  }, [owns]);
-  return { open, setOpen: toggle };
+  }, [owns, printed]);
+  return { open: open || printed, setOpen: toggle };
 }
 
 const hashAnchor = (): string => decodeURIComponent(window.location.hash.slice(1));

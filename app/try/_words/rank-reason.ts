@@ -20,7 +20,7 @@ export function rankReason(risk: RiskResult, risks: readonly RiskResult[], weigh
   const passed = risks.filter((other) => other.rank > risk.rank && HEIGHT[other.grade] > HEIGHT[risk.grade]);
   if (passed.length === 0) return null;
   const above = passed.length === 1 ? 'a risk with a worse grade' : `${passed.length} risks with a worse grade`;
-  return `Above ${above}: ${causeOf(risk, weights)}`;
+  return `Ranked by harm, how often × how bad, so it stands above ${above}: ${causeOf(risk, weights)}`;
 }
 
 function causeOf(risk: RiskResult, weights: HarmWeights): string {

@@ -1,4 +1,4 @@
-import type { GradeOrNone, RiskResult } from '@/lib/core/result';
+import type { GradeOrNone } from '@/lib/core/result';
 
 export interface Verdict {
   /** one sentence with the answer; the heading of the page */
@@ -55,9 +55,6 @@ function gradeSentence({ grade, count }: { readonly grade: GradeOrNone; readonly
   if (grade === 'not applicable') return 'Nothing here is exposed to any of the risks.';
   return `${capital(some(count, `risk grades ${grade}`, `risks grade ${grade}`))}.`;
 }
-
-/** Whether some end of a risk is in the class in which life is in danger. */
-export const couldKill = (risk: RiskResult): boolean => risk.grade !== 'not applicable' && risk.branches.some((branch) => branch.severity === 5 && branch.frequency > 0);
 
 function killSentence(deadly: number | null): string {
   return deadly === null || deadly === 0 ? '' : `${capital(some(deadly, 'has', 'have'))} an end that could kill.`;

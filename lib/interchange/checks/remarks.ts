@@ -2,14 +2,16 @@ import type { Content } from '@/lib/content/model';
 import { resolve } from '@/lib/questionnaire/resolve';
 import type { Assessment } from '../assessment-schema';
 import { jsonPath } from '../json/json-path';
+import { olderEditionRemarks } from './older-edition';
 
 /** Something odd that does not keep a document from being scored. */
 export interface DocumentRemark { readonly path: string; readonly remark: string }
 
 export function remarksOn(assessment: Assessment, content: Content): readonly DocumentRemark[] {
-  const { orphaned } = resolve(content, assessment.answers, assessment.inputs);
+  const resolution = resolve(content, assessment.answers, assessment.inputs);
   return [
-    ...orphaned.map((id) => ({ path: jsonPath(['answers', id]), remark: 'is not used: another answer takes this question away' })),
+    ...olderEditionRemarks(assessment, content, resolution),
+    ...resolution.orphaned.map((id) => ({ path: jsonPath(['answers', id]), remark: 'is not used: another answer takes this question away' })),
     ...Object.entries(assessment.states ?? {}).flatMap(([id, state]) =>
       (typeof state === 'string' ? [{ path: jsonPath(['states', id]), remark: 'is written over without a reason' }] : [])),
     ...tripRemarks(assessment),

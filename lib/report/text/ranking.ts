@@ -1,6 +1,7 @@
+import type { Content } from '@/lib/content/model';
 import type { GradeOrNone, RiskResult, ScoreResult } from '@/lib/core/result';
 import { frequencyWords } from '@/lib/wording/frequency';
-import { gradeWarning } from '@/lib/wording/grades';
+import { COULD_KILL, riskCouldKill } from '@/lib/wording/could-kill';
 import { displayWidth } from './display-width';
 import { gradeText } from './grade-text';
 import { hanging, heading, padded, PAGE_WIDTH, wrap } from './layout';
@@ -23,7 +24,7 @@ const WITHOUT_PLAN: Pair = {
 };
 
 /** Every risk that applies, most harm first, with its grade before and after and how often it starts. */
-export function rankingLines(result: ScoreResult): readonly string[] {
+export function rankingLines(result: ScoreResult, content: Content): readonly string[] {
   const applies = result.risks.filter((risk) => risk.grade !== 'not applicable');
   const others = result.risks.filter((risk) => risk.grade === 'not applicable');
   const pair = result.plannedHarm < result.totalHarm ? WITH_PLAN : WITHOUT_PLAN;
@@ -32,7 +33,7 @@ export function rankingLines(result: ScoreResult): readonly string[] {
     ...heading('Risks, most harm first'),
     ...wrap(pair.note, PAGE_WIDTH),
     `    ${pair.words.map((word) => padded(word, width)).join('')}risk, and how often it starts`,
-    ...applies.flatMap((risk) => riskLines(risk, result, pair, width)),
+    ...applies.flatMap((risk) => riskLines(risk, result, content, pair, width)),
     ...(others.length === 0 ? [] : ['', ...hanging('Do not apply here: ', others.map(({ title }) => title).join('; '))]),
   ];
 }
@@ -41,12 +42,11 @@ function columnWidth(risks: readonly RiskResult[], { matrix }: ScoreResult, pair
   return 2 + Math.max(...risks.flatMap((risk) => pair.of(risk)).map((grade) => displayWidth(gradeText(grade, matrix))), ...pair.words.map(displayWidth));
 }
 
-function riskLines(risk: RiskResult, { matrix }: ScoreResult, pair: Pair, width: number): readonly string[] {
+function riskLines(risk: RiskResult, { matrix }: ScoreResult, { harmWeights }: Content, pair: Pair, width: number): readonly string[] {
   const grades = pair.of(risk).map((grade) => padded(gradeText(grade, matrix), width)).join('');
-  const warning = gradeWarning(risk.grade, risk.severity);
   const often = frequencyWords(risk.topFrequencyMean, risk.frequency);
   return [
     ...hanging(`${String(risk.rank).padStart(2)}  ${grades}`, risk.title),
-    ...hanging(' '.repeat(4 + 2 * width), warning === null ? often : `${often}; ${warning}`),
+    ...hanging(' '.repeat(4 + 2 * width), riskCouldKill(risk, harmWeights) ? `${often}; ${COULD_KILL}` : often),
   ];
 }

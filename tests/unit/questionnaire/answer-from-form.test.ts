@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { currentContent } from '@/lib/content/editions';
+import { edition1 } from '@/lib/content/edition-1';
 import type { Question } from '@/lib/content/model';
 import { ANSWER_FIELD, answerFromForm, NONE_FIELD, NOT_SURE_TICK_FIELD } from '@/lib/questionnaire/answer-from-form';
 import { readTypedNumber } from '@/lib/questionnaire/read-number';
 
 const question = (id: string): Question => {
-  const found = currentContent.questions.find((candidate) => candidate.id === id);
+  const found = edition1.questions.find((candidate) => candidate.id === id);
   if (found === undefined) throw new Error(`no question ${id}`);
   return found;
 };

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { currentContent } from '@/lib/content/editions';
+import { edition1 } from '@/lib/content/edition-1';
 import type { Answer } from '@/lib/core/document';
 import { emptyDocument } from '@/lib/questionnaire/empty-document';
 import { resolve } from '@/lib/questionnaire/resolve';
@@ -15,8 +15,8 @@ const BY_AIR_SOURCE = ['room-ach', 'room-fan', 'room-window'];
 const BY_ROAD = ['travel-vehicle', 'travel-case', 'travel-habits'];
 const EITHER_WAY = ['travel-full', 'travel-damaged'];
 const hidden = (answers: Answers): readonly string[] => {
-  const path = new Set(resolve(currentContent, answers).path.map(({ id }) => id));
-  return currentContent.questions.map(({ id }) => id).filter((id) => !path.has(id));
+  const path = new Set(resolve(edition1, answers).path.map(({ id }) => id));
+  return edition1.questions.map(({ id }) => id).filter((id) => !path.has(id));
 };
 
 /** What is answered, and which of the 74 questions are then not asked. */
@@ -39,24 +39,24 @@ describe('the path', () => {
   });
 
   it('follows an input that the document writes over', () => {
-    const { path } = resolve(currentContent, { 'room-where': 'indoor' }, { chargingOutdoor: 1 });
+    const { path } = resolve(edition1, { 'room-where': 'indoor' }, { chargingOutdoor: 1 });
     expect(path.map(({ id }) => id)).not.toContain('room-size');
   });
 
   it.each(['good-hall', 'ordinary-classroom', 'bad-store', 'everything'])('of %s is complete', (venue) => {
-    const resolution = resolve(currentContent, answersOf(venue));
+    const resolution = resolve(edition1, answersOf(venue));
     expect(resolution).toMatchObject({ current: null, missing: [], orphaned: [], unfit: [], relevant: answersOf(venue) });
   });
 });
 
 describe('the next question', () => {
   it('is the first that has no answer', () => {
-    expect(resolve(currentContent, {}).current?.id).toBe('team-packs');
-    expect(resolve(currentContent, { 'team-packs': 'not sure', 'team-use': 'not sure' }).current?.id).toBe('team-people');
+    expect(resolve(edition1, {}).current?.id).toBe('team-packs');
+    expect(resolve(edition1, { 'team-packs': 'not sure', 'team-use': 'not sure' }).current?.id).toBe('team-people');
   });
 
   it('is one again whose answer it cannot take', () => {
-    const resolution = resolve(currentContent, { ...answersOf('good-hall'), 'table-surface': 'marble', 'attic-door': 'yes' });
+    const resolution = resolve(edition1, { ...answersOf('good-hall'), 'table-surface': 'marble', 'attic-door': 'yes' });
     expect(resolution.current?.id).toBe('table-surface');
     expect([...resolution.unfit].sort()).toEqual(['attic-door', 'table-surface']);
     expect(resolution.relevant).not.toHaveProperty('table-surface');
@@ -68,25 +68,25 @@ describe('an edited early answer', () => {
   const after = { ...before, 'room-where': 'outdoor' };
 
   it('drops the later answers that hung on it', () => {
-    const { orphaned, relevant } = resolve(currentContent, after);
+    const { orphaned, relevant } = resolve(edition1, after);
     expect(orphaned).toEqual(['room-size', 'room-air', 'room-window']);
     for (const id of orphaned) expect(relevant).not.toHaveProperty(id);
   });
 
   it('gives them back when it is edited back', () => {
-    expect(resolve(currentContent, { ...after, 'room-where': 'indoor' }).relevant).toEqual(before);
+    expect(resolve(edition1, { ...after, 'room-where': 'indoor' }).relevant).toEqual(before);
   });
 });
 
 describe('progress', () => {
   it('counts what is asked, answered and not sure in each section', () => {
-    const { progress } = resolve(currentContent, { 'team-packs': 'not sure', 'team-officer': 'yes', 'room-where': 'outdoor', 'room-size': 'not sure' });
+    const { progress } = resolve(edition1, { 'team-packs': 'not sure', 'team-officer': 'yes', 'room-where': 'outdoor', 'room-size': 'not sure' });
     expect(progress[0]).toEqual({ section: 'team', title: 'Team and packs', asked: 5, answered: 2, notSure: 1 });
     expect(progress[1]).toMatchObject({ section: 'room', asked: 7, answered: 1, notSure: 0 });
   });
 
   it('adds up to the path', () => {
-    const { progress, path, missing } = resolve(currentContent, answersOf('bad-store'));
+    const { progress, path, missing } = resolve(edition1, answersOf('bad-store'));
     expect(progress.reduce((sum, { asked }) => sum + asked, 0)).toBe(path.length);
     expect(progress.reduce((sum, { answered }) => sum + answered, 0)).toBe(path.length - missing.length);
   });
@@ -95,9 +95,9 @@ describe('progress', () => {
 describe('the order of answers', () => {
   it('changes nothing', () => {
     const entries = Object.entries(answersOf('everything'));
-    const inOrder = resolve(currentContent, Object.fromEntries(entries));
+    const inOrder = resolve(edition1, Object.fromEntries(entries));
     fc.assert(fc.property(fc.shuffledSubarray(entries, { minLength: entries.length }), (shuffled) => {
-      expect(resolve(currentContent, Object.fromEntries(shuffled))).toEqual(inOrder);
+      expect(resolve(edition1, Object.fromEntries(shuffled))).toEqual(inOrder);
     }), { numRuns: 25 });
   });
 
@@ -105,13 +105,13 @@ describe('the order of answers', () => {
     const entries = Object.entries(answersOf('everything'));
     fc.assert(fc.property(fc.shuffledSubarray(entries), (some) => {
       const sorted = [...some].sort(([a], [b]) => (a < b ? -1 : 1));
-      expect(resolve(currentContent, Object.fromEntries(some))).toEqual(resolve(currentContent, Object.fromEntries(sorted)));
+      expect(resolve(edition1, Object.fromEntries(some))).toEqual(resolve(edition1, Object.fromEntries(sorted)));
     }), { numRuns: 50 });
   });
 });
 
 it('an empty document is tied to its edition and answers nothing', () => {
-  const document = emptyDocument(currentContent, { id: 'a1', title: 'Room 14' });
+  const document = emptyDocument(edition1, { id: 'a1', title: 'Room 14' });
   expect(document).toEqual({ id: 'a1', title: 'Room 14', contentVersion: '0.1.0', answers: {} });
-  expect(resolve(currentContent, document.answers).relevant).toEqual({});
+  expect(resolve(edition1, document.answers).relevant).toEqual({});
 });

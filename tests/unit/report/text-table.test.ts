@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { currentContent } from '@/lib/content/editions';
+import { edition1 } from '@/lib/content/edition-1';
 import type { AssessmentDocument } from '@/lib/core/document';
 import type { ScoreResult } from '@/lib/core/result';
 import { score } from '@/lib/core/score';
@@ -7,13 +7,13 @@ import { displayWidth } from '@/lib/report/text/display-width';
 import { textTable } from '@/lib/report/text-table';
 import { REFERENCE_VENUES, referenceDocument, type ReferenceVenue } from '@/tests/support/reference-venues';
 
-const scored = (document: AssessmentDocument): ScoreResult => score(currentContent, document, { seed: 7, draws: 200, inputHash: 'a1b2c3d4e5f60718' });
+const scored = (document: AssessmentDocument): ScoreResult => score(edition1, document, { seed: 7, draws: 200, inputHash: 'a1b2c3d4e5f60718' });
 const venues = new Map(REFERENCE_VENUES.map((venue) => [venue, scored(referenceDocument(venue))]));
 function resultOf(venue: ReferenceVenue, changes?: Partial<AssessmentDocument>): ScoreResult {
   const plain = changes === undefined ? venues.get(venue) : undefined;
   return plain ?? scored({ ...referenceDocument(venue), ...changes });
 }
-const textOf = (result: ScoreResult): string => textTable(result, currentContent);
+const textOf = (result: ScoreResult): string => textTable(result, edition1);
 const tooWide = (text: string): readonly string[] => text.split('\n').filter((line) => displayWidth(line) > 80);
 
 describe('the table', () => {
@@ -89,7 +89,7 @@ describe('the table', () => {
   it('lists the best set, and says so when nothing fits', () => {
     const result = resultOf('bad-store');
     const text = textOf(result).replaceAll(/\s+/g, ' ');
-    for (const control of result.bestSet.controls) expect(text).toContain(currentContent.controls.find(({ id }) => id === control)?.title);
+    for (const control of result.bestSet.controls) expect(text).toContain(edition1.controls.find(({ id }) => id === control)?.title);
     expect(textOf(resultOf('bad-store', { effortBudget: 0 }))).toContain('Nothing that lowers the harm fits into 0 points of effort.');
   });
 
@@ -102,11 +102,11 @@ describe('the table', () => {
   it('ends with what it was computed from and the caution', () => {
     const text = textOf(resultOf('good-hall'));
     expect(text).toContain('input a1b2c3d4e5f6, seed 7, 200 draws.');
-    expect(text.replaceAll('\n', ' ').trimEnd().endsWith(currentContent.note)).toBe(true);
+    expect(text.replaceAll('\n', ' ').trimEnd().endsWith(edition1.note)).toBe(true);
   });
 
   it('prints remarks on the document', () => {
-    const text = textTable(resultOf('good-hall'), currentContent, [{ path: '$.answers["room-size"]', remark: 'is not used' }]);
+    const text = textTable(resultOf('good-hall'), edition1, [{ path: '$.answers["room-size"]', remark: 'is not used' }]);
     expect(text).toContain(' -  $.answers["room-size"] is not used');
   });
 });

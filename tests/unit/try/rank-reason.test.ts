@@ -24,6 +24,6 @@ describe('why a risk stands above one with a worse grade', () => {
   });
 
   it('names the width of the bands when nothing else explains it', () => {
-    expect(rankReason(risk(1, 'moderate', [end('a', 9, 2, 10)]), [graver, risk(3, 'extreme', [])], weights)).toBe('Above 2 risks with a worse grade: one step of the grade spans ten times in how often.');
+    expect(rankReason(risk(1, 'moderate', [end('a', 9, 2, 10)]), [graver, risk(3, 'extreme', [])], weights)).toBe('Ranked by harm, how often × how bad, so it stands above 2 risks with a worse grade: one step of the grade spans ten times in how often.');
   });
 });

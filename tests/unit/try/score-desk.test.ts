@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ScoreReply, ScoreRequest } from '@/app/try/_score/protocol';
-import { type OpenPort, resultIn, ScoreDesk } from '@/app/try/_score/score-desk';
+import { type OpenPort, remarksIn, resultIn, ScoreDesk } from '@/app/try/_score/score-desk';
 import type { QuickScore } from '@/lib/core/quick-score';
 import type { BestSet, ScoreResult } from '@/lib/core/result';
 
@@ -55,8 +55,19 @@ describe('asking the score worker', () => {
     hear({ kind: 'scored', id: 1, result: result('first'), milliseconds: 1 });
     one.ask('b', 10);
     expect(one.current()).toEqual({ stage: 'asked', before: result('first') });
-    hear({ kind: 'closed', id: 2, quick, milliseconds: 1 });
+    hear({ kind: 'closed', id: 2, quick, remarks: [], milliseconds: 1 });
     expect(one.current()).toMatchObject({ stage: 'closed', quick, before: result('first') });
+  });
+
+  it('keeps what is odd about a document beside its result, and drops it with the document', () => {
+    const { desk: one, hear } = desk();
+    const remarks = [{ path: '$', remark: 'was written for an earlier edition' }];
+    one.ask('a', 10);
+    hear({ kind: 'closed', id: 1, quick, remarks, milliseconds: 1 });
+    hear({ kind: 'scored', id: 1, result: result('room'), milliseconds: 3 });
+    expect(remarksIn(one.current())).toEqual(remarks);
+    one.ask('b', 10);
+    expect(remarksIn(one.current())).toEqual([]);
   });
 
   it('adds the best sets to the scored result as they come', () => {
@@ -82,7 +93,7 @@ describe('asking the score worker', () => {
     one.ask('a', 10);
     hear({ kind: 'ready' });
     one.forget();
-    hear({ kind: 'closed', id: 1, quick, milliseconds: 1 });
+    hear({ kind: 'closed', id: 1, quick, remarks: [], milliseconds: 1 });
     expect(sent.at(-1)).toEqual({ kind: 'cancel', id: 2 });
     expect(one.current()).toEqual({ stage: 'nothing' });
   });

@@ -8,6 +8,7 @@ import type { BestSet, ScoreResult } from '@/lib/core/result';
 const result = (title: string): ScoreResult => ({ title }) as ScoreResult;
 const engine: ScoreEngine<string> = {
   read: (text) => (text === 'bad' ? { ok: false, faults: [{ path: '$.id', problem: 'is missing', expected: 'a short name' }] } : { ok: true, value: text }),
+  remarks: (text) => [{ path: '$', remark: `is ${text}` }],
   closed: (text) => { if (text === 'broken') throw new Error('a matrix without cells'); return { totalHarm: 1 } as QuickScore; },
   scored: (text) => result(`scored ${text}`),
   budgets: () => [0, 1],
@@ -26,6 +27,7 @@ describe('the work of the score worker', () => {
     const { onRequest, kinds, posted } = shift();
     await onRequest(ask(1, 'room'));
     expect(kinds()).toEqual(['closed 1', 'scored 1', 'budgets 1']);
+    expect(posted[0]).toMatchObject({ remarks: [{ path: '$', remark: 'is room' }] });
     expect(posted.at(-1)).toMatchObject({ sets: [{ budget: 0 }, { budget: 1 }], complete: true });
   });
 

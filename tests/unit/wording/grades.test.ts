@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gradeRule, gradeWarning, gradeWord } from '@/lib/wording/grades';
+import { gradeRule, gradeWord } from '@/lib/wording/grades';
 import { severityWord } from '@/lib/wording/severity';
 
 describe('grades in words', () => {
@@ -7,9 +7,7 @@ describe('grades in words', () => {
     expect([gradeWord('extreme'), gradeWord('extreme', 'high'), gradeWord('not applicable', 'low')]).toEqual(['Extreme', 'High', 'Does not apply']);
   });
 
-  it('never let a class that endangers life pass as low or moderate', () => {
-    expect([gradeWarning('low', 5), gradeWarning('moderate', 5)]).toEqual(['could kill', 'could kill']);
-    expect([gradeWarning('high', 5), gradeWarning('low', 4)]).toEqual([null, null]);
+  it('name the class that endangers life as what it is', () => {
     expect(severityWord(5)).toBe('Could kill');
   });
 

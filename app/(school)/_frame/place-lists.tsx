@@ -1,0 +1,35 @@
+'use client';
+
+import Link from 'next/link';
+import { usePathname } from 'next/navigation';
+import type { ReactNode } from 'react';
+import { Icon } from '@/app/_components/ui/icon';
+import { BAR_PLACES, isHere, MORE_PLACES, type Place } from './places';
+
+/** The five places of the bar, the emergency tab before them. */
+export function BarPlaces() {
+  const path = usePathname();
+  return (
+    <nav className="dock" aria-label="Places">
+      <EmergencyTab />
+      <ul>
+        {BAR_PLACES.map((place) => <li key={place.href}><PlaceLink place={place} path={path}><Icon name={place.icon} />{place.text}</PlaceLink></li>)}
+      </ul>
+    </nav>
+  );
+}
+
+/** What does not fit into the bar. */
+export function MorePlaces() {
+  const path = usePathname();
+  return <ul>{MORE_PLACES.map((place) => <li key={place.href}><PlaceLink place={place} path={path}>{place.text}</PlaceLink></li>)}</ul>;
+}
+
+/** In one press from every page. */
+function EmergencyTab() {
+  return <Link className="alarm-tab" href="/emergency" prefetch={false}><Icon name="bang" />Emergency / incident <kbd className="key">Alt I</kbd></Link>;
+}
+
+function PlaceLink({ place, path, children }: { readonly place: Place; readonly path: string; readonly children: ReactNode }) {
+  return <Link href={place.href} prefetch={false} aria-current={isHere(place, path) ? 'page' : undefined}>{children}</Link>;
+}

@@ -1,0 +1,34 @@
+import { z } from 'zod';
+
+/** More than any name or address needs, and little enough to store and show. */
+const LONGEST_LINE = 200;
+const LONGEST_TEXT = 4000;
+
+/** A line that must hold something; spaces at its ends are dropped. */
+export function line(missing: string, longest = LONGEST_LINE) {
+  return z.string({ error: missing }).trim().min(1, missing).max(longest, `Use at most ${longest} characters`);
+}
+
+/** A line that may be left empty: then null. */
+export function optionalLine(longest = LONGEST_LINE) {
+  return z.string().trim().max(longest, `Use at most ${longest} characters`).nullish().transform(emptyIsNull);
+}
+
+/** Several lines that may be left empty: then null. */
+export function optionalText(longest = LONGEST_TEXT) {
+  return optionalLine(longest);
+}
+
+/** An e-mail address, lower-cased, so that one mailbox is one account. */
+export function emailAddress(missing: string) {
+  return z.string({ error: missing }).trim().toLowerCase().min(1, missing).max(254, 'This is too long for an e-mail address').pipe(z.email('Write the address with an @ and the part after it, such as name@school.example'));
+}
+
+/** One of a few values; the message also stands for a value that was never offered. */
+export function oneOf<const Values extends readonly [string, ...string[]]>(values: Values, missing: string) {
+  return z.enum(values, { error: missing });
+}
+
+function emptyIsNull(text: string | null | undefined): string | null {
+  return text === undefined || text === null || text === '' ? null : text;
+}

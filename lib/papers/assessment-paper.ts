@@ -1,0 +1,62 @@
+import { resolveVenue } from '@/lib/core/answers/resolve-venue';
+import { actionSection } from './assessment/actions';
+import { answersAnnex, incidentsAnnex, packsAnnex } from './assessment/annexes';
+import { basisSection } from './assessment/basis';
+import { controlSection } from './assessment/controls';
+import { coverBlocks } from './assessment/cover';
+import type { AssessmentFacts } from './assessment/facts';
+import { openQuestions } from './assessment/open-questions';
+import { responseSections } from './assessment/response';
+import { riskSection } from './assessment/risks';
+import { roomSection } from './assessment/room';
+import { scopeSection, validitySection } from './assessment/scope';
+import { screeningSection } from './assessment/screening';
+import { stopSection } from './assessment/stops';
+import type { Paper } from './paper';
+
+/** Stands at the foot of every page of every paper. */
+export const CAUTION = 'Screening aid. The local fire code, the fire service, the maker of the pack and the safety officer come first.';
+
+/**
+ * The paper of an assessment, in the order an officer reads it: what it comes to, who answers for it, what
+ * forbids starting, the risks, what is done, the room, what to do when something happens, what is not known,
+ * and the annexes.
+ * @param facts complete; nothing is looked up, so the same facts give the same paper
+ */
+export function assessmentPaper(facts: AssessmentFacts): Paper {
+  const venue = resolveVenue(facts.content, facts.document);
+  return {
+    kind: 'assessment',
+    number: facts.number,
+    title: 'Battery fire risk assessment',
+    subtitle: `${facts.place}. ${facts.school.name}. ${facts.season}. Version ${facts.version}, ${facts.state}, ${facts.madeOn}.`,
+    format: facts.format,
+    language: facts.language,
+    author: facts.school.name,
+    madeAt: facts.madeAt,
+    fingerprint: facts.fingerprint,
+    verifyAt: facts.verifyAt,
+    caution: CAUTION,
+    cover: coverBlocks(facts),
+    sections: [
+      scopeSection(facts),
+      stopSection(facts),
+      riskSection(facts),
+      actionSection(facts),
+      controlSection(facts, venue.states),
+      roomSection(facts, venue),
+      screeningSection(facts, venue),
+      ...responseSections(facts, venue),
+      openQuestions(facts),
+      validitySection(facts),
+      packsAnnex(facts),
+      incidentsAnnex(facts),
+      answersAnnex(facts),
+      basisSection(facts),
+    ],
+    signatures: [
+      { field: 'preparer', title: 'Prepared by', name: facts.preparer.name, post: facts.preparer.post },
+      { field: 'officer', title: 'Checked and signed by', name: facts.officer.name, post: facts.officer.post },
+    ],
+  };
+}

@@ -1,0 +1,30 @@
+import { rounded } from '@/lib/wording/numbers';
+import { type Block, type PaperSection, text } from '../paper';
+import type { AssessmentFacts } from './facts';
+
+/** Every answer, section by section, with its note and what shows it. */
+export function answersAnnex({ answers, content }: AssessmentFacts): PaperSection {
+  const blocks = content.sections.flatMap((section): readonly Block[] => {
+    const rows = answers.filter((answer) => answer.section === section.id && answer.standing !== 'does not apply');
+    if (rows.length === 0) return [];
+    return [{ kind: 'table', caption: section.title, columns: [{ head: 'Question', width: 5 }, { head: 'Answer', width: 4 }, { head: 'Note, evidence', width: 3 }], rows: rows.map((row) => [row.question, row.answer, row.evidence === '' ? { text: row.note, under: row.standing === 'answered' ? 'no evidence' : '' } : { text: row.note, under: row.evidence }]), empty: '' }];
+  });
+  const hidden = answers.filter((answer) => answer.standing === 'does not apply').map((answer) => answer.question);
+  return { id: 'answers', title: 'Annex: all answers', ownPage: true, blocks: [...blocks, ...(hidden.length === 0 ? [] : [text(`Not asked, because earlier answers say that they do not arise: ${hidden.join('; ')}`, 'quiet')])] };
+}
+
+export function packsAnnex({ packs }: AssessmentFacts): PaperSection {
+  return { id: 'packs', title: 'Annex: packs', blocks: [{
+    kind: 'table', caption: 'The register on the day of signing',
+    columns: [{ head: 'Label', width: 1.4 }, { head: 'Kind, marking', width: 3 }, { head: 'Wh', width: 1, align: 'right' }, { head: 'From', width: 2 }, { head: 'Age', width: 1.5 }, { head: 'Last check', width: 2 }, { head: 'State', width: 1.6 }, { head: 'Place', width: 2 }],
+    rows: packs.map((pack) => [pack.label, { text: pack.kind, under: pack.fullVoltage }, rounded(pack.energyWh), pack.source, pack.age, pack.lastCheck, pack.state, pack.place]),
+    empty: 'No pack is in the register.',
+  }] };
+}
+
+export function incidentsAnnex({ incidents }: AssessmentFacts): PaperSection {
+  return { id: 'incidents', title: 'Annex: what happened in the last three years', blocks: [{
+    kind: 'table', caption: 'Incidents and near misses', columns: [{ head: 'No.', width: 1.4 }, { head: 'When', width: 2 }, { head: 'What', width: 4 }, { head: 'Done about it', width: 4 }, { head: 'State', width: 1.5 }],
+    rows: incidents.map((one) => [one.number, one.when, one.what, one.done, one.state]), empty: 'None is recorded. That nothing was written down does not mean that nothing happened.',
+  }] };
+}

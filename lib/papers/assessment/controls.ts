@@ -1,0 +1,23 @@
+import type { Control, ControlState } from '@/lib/content/model';
+import { stateWord } from '@/lib/wording/states';
+import { type PaperSection, text } from '../paper';
+import type { AssessmentFacts } from './facts';
+
+const TIERS: readonly { readonly tier: Control['tier']; readonly title: string }[] = [
+  { tier: 'eliminate', title: 'Take the danger away' },
+  { tier: 'substitute', title: 'Use something less dangerous' },
+  { tier: 'engineer', title: 'Things that hold without anybody thinking of them' },
+  { tier: 'administer', title: 'Rules and people' },
+  { tier: 'protect', title: 'Worn or held' },
+];
+
+/** Controls by how far they can be relied on: what needs nobody's attention first. */
+export function controlSection(facts: AssessmentFacts, states: ReadonlyMap<string, ControlState>): PaperSection {
+  const stateOf = (id: string): ControlState => states.get(id) ?? 'not sure';
+  const tables = TIERS.flatMap(({ tier, title }) => {
+    const controls = facts.content.controls.filter((control) => control.tier === tier && stateOf(control.id) !== 'not applicable');
+    if (controls.length === 0) return [];
+    return [{ kind: 'table' as const, caption: title, columns: [{ head: 'Control', width: 4 }, { head: 'State', width: 1.4 }, { head: 'What good looks like', width: 6 }], rows: controls.map((control) => [control.title, stateWord(stateOf(control.id)), control.goodLooksLike]), empty: '' }];
+  });
+  return { id: 'controls', title: 'Controls', blocks: [text('Partly counts for less than in place. Not sure never counts as good.'), ...tables] };
+}

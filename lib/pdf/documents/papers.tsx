@@ -1,0 +1,13 @@
+import type { ReactElement } from 'react';
+import { SignatureAppearance, type SignatureAppearanceModel } from './signature-appearance';
+
+/** Every paper by its name, with the plain model that it is made from: only data goes to the worker that sets it. */
+export interface PaperModels {
+  readonly 'signature-appearance': SignatureAppearanceModel;
+}
+
+export type PaperName = keyof PaperModels;
+
+export const PAPERS: { readonly [Name in PaperName]: (model: PaperModels[Name]) => ReactElement } = {
+  'signature-appearance': (model) => <SignatureAppearance model={model} />,
+};

@@ -1,0 +1,53 @@
+import { StyleSheet, Text, View } from '@react-pdf/renderer';
+import { COLOUR } from './paper-colours';
+import { MARGIN, PAPER, textWidth, type PaperSize } from './paper-size';
+import { TYPE } from './paper-type';
+
+/** Whoever signs, by the names of the fields. */
+export type SigningRole = 'Preparer' | 'Officer';
+
+/** Size of the place for a signature, points. */
+export interface SignatureBoxSize { readonly width: number; readonly height: number }
+
+const GAP = 14;
+const HEIGHT = 96;
+const ABOVE_FOOTER = 8;
+/** Above the box stands whose it is. */
+const LABEL = 15;
+
+export function signatureBoxSize(paper: PaperSize): SignatureBoxSize {
+  return { width: (textWidth(paper) - GAP) / 2, height: HEIGHT };
+}
+
+/** Where the place for a signature is on its page: left, bottom, right, top in points from the lower left corner. */
+export function signatureRectangle(paper: PaperSize, role: SigningRole): readonly [number, number, number, number] {
+  const { width, height } = signatureBoxSize(paper);
+  const left = MARGIN.left + (role === 'Preparer' ? 0 : width + GAP);
+  const bottom = MARGIN.bottom + ABOVE_FOOTER;
+  return [left, bottom, left + width, bottom + height];
+}
+
+/** The places for signatures, at the foot of the page it stands on; they must be left free above it. */
+export function SignatureBoxes({ paper, labels }: { readonly paper: PaperSize; readonly labels: Partial<Record<SigningRole, string>> }) {
+  return (['Preparer', 'Officer'] as const).map((role) => {
+    const label = labels[role];
+    if (label === undefined) return null;
+    const [left, , right, top] = signatureRectangle(paper, role);
+    return (
+      <View key={role} style={[styles.place, { left, top: PAPER[paper].height - top - LABEL, width: right - left }]}>
+        <Text style={styles.label}>{label}</Text>
+        <View style={styles.box}><Text style={styles.empty}>not signed</Text></View>
+      </View>
+    );
+  });
+}
+
+/** Height that the places take at the foot of a page, points. */
+export const SIGNATURES_HEIGHT = HEIGHT + LABEL + ABOVE_FOOTER;
+
+const styles = StyleSheet.create({
+  place: { position: 'absolute' },
+  label: { height: LABEL, fontSize: TYPE.small },
+  box: { height: HEIGHT, borderWidth: 1, borderColor: COLOUR.ink, alignItems: 'center', justifyContent: 'center' },
+  empty: { fontSize: TYPE.small, color: COLOUR.ink2 },
+});

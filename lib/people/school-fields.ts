@@ -1,0 +1,27 @@
+import { z } from 'zod';
+import { line, oneOf, optionalLine } from '@/lib/forms/fields';
+
+export const UNITS = ['metric', 'us'] as const;
+export const PAPERS = ['A4', 'Letter'] as const;
+/** Languages and places whose dates and numbers the program writes. The words are British English in all of them. */
+export const LOCALES = ['en-GB', 'en-US', 'en-AU', 'en-CA', 'en-IE', 'en-IN', 'en-NZ', 'en-ZA', 'de-DE', 'fr-FR', 'es-ES', 'it-IT', 'nl-NL', 'pl-PL', 'sv-SE'] as const;
+
+/** As it is dialled from the school: digits, perhaps with a plus, spaces, brackets or hyphens. */
+const DIALLED = /^\+?[\d(][\d\s()/.-]{1,24}$/;
+const WRONG_NUMBER = 'Enter the number as you would dial it, digits only, such as the one on your school’s notice';
+
+function telephone(missing: string) {
+  return line(missing, 30).pipe(z.string().regex(DIALLED, WRONG_NUMBER));
+}
+
+/** What is asked about a school, when it is made and when it is changed. */
+export const SCHOOL_FIELDS = {
+  schoolName: line('Enter the name of your school'),
+  schoolAddress: line('Enter the address, as you would say it to the fire service', 400),
+  emergencyNumber: telephone('Enter the number you call when there is a fire'),
+  meetingPlace: line('Enter where everybody meets when the building is left'),
+  secondMeetingPlace: optionalLine(),
+  units: oneOf(UNITS, 'Choose the units you measure in'),
+  paper: oneOf(PAPERS, 'Choose the paper you print on'),
+  locale: oneOf(LOCALES, 'Choose how dates and numbers are written'),
+};
