@@ -3,6 +3,8 @@ import type { NextConfig } from 'next';
 const nextConfig: NextConfig = {
   poweredByHeader: false,
   reactStrictMode: true,
+  // forbidden() answers 403 with app/forbidden.tsx. Without it the same call ends in an error, so nothing opens.
+  experimental: { authInterrupts: true },
   // Types are a step of their own (`npm run types`). Checking them again here would make everyone who only starts the
   // program wait for the types of the tests, and fail on them.
   typescript: { ignoreBuildErrors: true },

@@ -46,7 +46,7 @@ export default async function MethodPage({ searchParams }: MethodPageProps) {
   return (
     <Frame here="method" marginLabel="Versions" margin={<MarginNote title={`Edition ${number}`}><p>Content {content.version}, engine {ENGINE_VERSION}.</p><p>Every number on this page is read from the same data as the calculation.</p><p><a href="#editions">The other editions</a></p></MarginNote>}>
       <PageHead title="It ranks risks by how often times how bad, and says how much of that is judgement." lead="Published values where there are any, the trade’s practice where there is one, our own judgement for the rest, each marked as what it is." />
-      {inForce ? null : <Notice title={`This is edition ${number}, which is no longer in force`}><p>It stays as it was published. New assessments start with <a href="/method">the edition in force</a>.</p></Notice>}
+      {inForce ? null : <Notice level={2} title={`This is edition ${number}, which is no longer in force`}><p>It stays as it was published. New assessments start with <a href="/method">the edition in force</a>.</p></Notice>}
       <JumpList jumps={JUMPS} />
       <StepsPart content={content} />
       <KindsPart content={content} />

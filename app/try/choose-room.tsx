@@ -20,7 +20,7 @@ export function ChooseRoom({ state, ways }: ChooseRoomProps) {
     <Frame here="try" marginLabel="About this page" margin={<MarginNote title="Nothing leaves this browser">The room is read and worked out here. The page sends nothing anywhere; this tab keeps it over a reload and forgets it when it is closed.</MarginNote>}>
       <PageHead title="Try a room: see what may burn, how sure that is, and what to do first." lead="Start from one of three rooms and change its answers into yours." />
       <WithoutScript />
-      {state.trouble === null ? null : <Notice title="About this tab">{state.trouble}</Notice>}
+      {state.trouble === null ? null : <Notice level={2} title="About this tab">{state.trouble}</Notice>}
       {back === null ? null : <p className="after"><Button onClick={ways.undo}>Undo: {back}</Button></p>}
       <Section id="rooms" title="Three rooms"><OpenAnother here={null} ways={ways} /></Section>
     </Frame>

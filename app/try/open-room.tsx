@@ -52,7 +52,7 @@ export function OpenRoom({ open, state, ways, draws }: OpenRoomProps) {
     <Frame here="try" marginLabel="Behind the numbers" margin={result === null ? <MarginNote title="Nothing leaves this browser">The room is worked out here, beside the page.</MarginNote> : <MarginNotes result={result} />}>
       <PageHead crumb={<RoomCrumb open={open} />} title={verdict?.sentence ?? `Working it out: ${titleOf(open.whole)}`} lead={verdict === null ? undefined : leadOf(verdict, result)} />
       <WithoutScript />
-      {state.trouble === null ? null : <Notice title="About this tab">{state.trouble}</Notice>}
+      {state.trouble === null ? null : <Notice level={2} title="About this tab">{state.trouble}</Notice>}
       <ScoreTrouble score={score} />
       <RemarksNotice remarks={remarksIn(score)} content={content} />
       <JumpList jumps={JUMPS} />

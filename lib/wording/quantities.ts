@@ -18,7 +18,7 @@ const WORDS: Readonly<Record<PhysicsId | ConstantId, string>> = {
   molarMassCO: 'mass of a mole of carbon monoxide',
   nominalCellVoltage: 'voltage of a cell, for its energy',
   coDoseDenominator: 'carbon monoxide breathed that makes people incapable',
-  woodIgnition: 'radiated heat at which wood is taken to catch fire',
+  woodIgnition: 'radiated heat at which wood counts as set alight',
   painFlux: 'radiated heat at which bare skin hurts',
   noPainFlux: 'radiated heat that does not hurt',
   burnFlux: 'radiated heat at which skin burns within seconds',

@@ -23,10 +23,10 @@ export function EditionsPart({ shown }: { readonly shown: ShownEdition }) {
 /** The second edition is what three readers made of the first. */
 function Review() {
   return (
-    <div className="prose after">
+    <div className="after">
       <h3>What the second edition took of its review</h3>
       <p>Three critical readers, a safety officer, a coach and a battery engineer, read the first edition. What they found, in short:</p>
-      <ul>
+      <ul className="prose">
         <li><b>Packs.</b> A verdict “leave it” above “isolate”; look, listen, smell and warmth before any voltage, and an end at the first sign; limits by kind of cell; what each rule stops.</li>
         <li><b>Stops.</b> Each says whether anybody may accept it, and most say never. Not sure of a way out or of the alarm stops too.</li>
         <li><b>Questions.</b> Whether one may charge at all comes first; yes, partly, no and not sure on every line; lengths, minutes and “of ten”, as a teacher counts them.</li>

@@ -6,7 +6,7 @@ export interface RuleWords { readonly smoke: readonly string[]; readonly heat: r
 
 export function ruleWords(content: Content): RuleWords {
   const number = (id: PhysicsId | ConstantId): string => exact(numberOf(content, id));
-  return { smoke: smokeWords(content, number), heat: heatWords(number), packs: packWords(number) };
+  return { smoke: smokeWords(content, number), heat: heatWords(number), packs: packWords(content, number) };
 }
 
 function numberOf({ physics, constants }: Content, id: PhysicsId | ConstantId): number {
@@ -17,11 +17,11 @@ function numberOf({ physics, constants }: Content, id: PhysicsId | ConstantId): 
 
 type NumberWords = (id: PhysicsId | ConstantId) => string;
 
-function smokeWords({ idlh }: Content, number: NumberWords): readonly string[] {
+function smokeWords({ idlh, edition = 1 }: Content, number: NumberWords): readonly string[] {
   return [
     `A pack gives off gas for about ${number('releaseDuration')} s, in proportion to its energy. Packs that touch start one after the other, about ${number('packToPackTime')} s apart.`,
     'The smoke is spread evenly over the room, and the room’s own air carries it off.',
-    'People breathe it until the last one is out. Where nobody is there and smoke is found later, it counts for as long as packs give it off, and the people of the session do not count.',
+    `People breathe it until the last one is out. Where nobody is there and smoke is found later, it counts for as long as packs give it off${edition < 2 ? '' : ', and the people of the session do not count'}.`,
     `People at the table breathe it denser for the first ${number('nearTime')} s: up to ${number('nearFactorMax')} times in a large room, and as it is in a room of ${number('nearRefVolume')} m³.`,
     `Hydrogen fluoride: below 1 ppm a scare, from 1 ppm slight, from ${exact(idlh.HF)} ppm serious, from the published level that disables severe, from the published level that endangers life it could kill. The levels fall the longer people breathe it.`,
     `Carbon monoxide: from half the published level that disables slight, from that level serious, from ${exact(idlh.CO)} ppm or the level that endangers life severe. It could kill when that level is passed and the dose is enough to make people incapable.`,
@@ -39,10 +39,11 @@ function heatWords(number: NumberWords): readonly string[] {
   ];
 }
 
-function packWords(number: NumberWords): readonly string[] {
+function packWords({ edition = 1 }: Content, number: NumberWords): readonly string[] {
   return [
     'One pack to a rigid box: one burns. In a bag, or a box not quite so: two at most.',
     `In the open: as many as touch, at most ${number('openSpread')} before the first is out. Not sure counts as in the open.`,
+    ...(edition < 2 ? [] : ['Packs joined on one charger output burn together, whatever is around each.']),
     'The store, damaged packs and the travelling case go by the same rule with their own boxes. Damaged packs that are not kept apart take the store with them.',
     'The number is never drawn by chance.',
   ];

@@ -17,7 +17,10 @@ import { changeOf, questionAnchor, QuestionHint, type QuestionProps } from './qu
 
 interface NumberQuestionProps extends QuestionProps<Extract<Question, { kind: 'number' }>> { readonly answer: Answer | undefined }
 
-/** Numbers with their units. What is typed counts when the box is left; a box that cannot be read keeps what was typed. */
+/**
+ * Numbers with their units. What is typed counts when the question is left, so that nothing is worked out with half
+ * a time or half a room; a box that cannot be read keeps what was typed.
+ */
 export function NumberQuestion({ question, answer, edit }: NumberQuestionProps) {
   const fields = useMemo(() => askedFields(question.fields), [question]);
   const schema = useMemo(() => numberFormSchema(fields), [fields]);
@@ -27,7 +30,7 @@ export function NumberQuestion({ question, answer, edit }: NumberQuestionProps) 
   const leaveOut = ({ field }: EarlierFigure): void => edit.change((whole) => withNumbers(whole, question.id, { ...numbersIn(answer), [field.input]: undefined }), changeOf(question));
   const commit = handleSubmit((numbers) => edit.change((whole) => withNumbers(whole, question.id, withEarlier(question.fields, numbersIn(answer), numbers)), changeOf(question)));
   return (
-    <form noValidate onSubmit={commit} onBlur={commit}>
+    <form noValidate onSubmit={commit} onBlur={(event) => { if (!event.currentTarget.contains(event.relatedTarget)) void commit(event); }}>
       <Fieldset id={questionAnchor(question.id)} legend={question.text} hint={<QuestionHint question={question} />}>
         <div className="number-fields">
           {fields.map((field) => (

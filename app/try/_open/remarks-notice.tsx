@@ -10,7 +10,7 @@ export function RemarksNotice({ remarks, content }: RemarksNoticeProps) {
   if (remarks.length === 0) return null;
   return (
     <div className="after">
-      <Notice kind="not sure" title="About this document">
+      <Notice kind="not sure" level={2} title="About this document">
         <ul className="rows">{remarks.map((remark) => <li key={`${remark.path} ${remark.remark}`}><Remark remark={remark} content={content} /></li>)}</ul>
       </Notice>
     </div>

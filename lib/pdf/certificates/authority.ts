@@ -1,5 +1,5 @@
 import { AUTHORITY_YEARS, validityFrom } from './validity';
-import { exportKey, KEY_ALGORITHM, newKeys, x509 } from './x509';
+import { distinguishedName, exportKey, KEY_ALGORITHM, newKeys, x509 } from './x509';
 
 /** A certificate and the key that belongs to it. The key is in the clear: seal it before it is kept. */
 export interface KeyedCertificate {
@@ -25,7 +25,7 @@ export async function createAuthority({ schoolName, now, serial }: AuthorityRequ
   const { from, until } = validityFrom(now, AUTHORITY_YEARS);
   const certificate = await x509.X509CertificateGenerator.createSelfSigned({
     serialNumber: serial,
-    name: [{ CN: [`${schoolName}: signing`] }, { O: [schoolName] }],
+    name: distinguishedName(`${schoolName}: signing`, schoolName),
     notBefore: from,
     notAfter: until,
     signingAlgorithm: KEY_ALGORITHM,

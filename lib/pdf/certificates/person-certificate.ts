@@ -1,6 +1,6 @@
 import type { KeyedCertificate } from './authority';
 import { PERSON_YEARS, validityFrom, validityState } from './validity';
-import { exportKey, importKey, KEY_ALGORITHM, newKeys, x509 } from './x509';
+import { distinguishedName, exportKey, importKey, KEY_ALGORITHM, newKeys, x509 } from './x509';
 
 /** RFC 9336; with the one below, because checkers in common use refuse it alone. */
 const DOCUMENT_SIGNING = '1.3.6.1.5.5.7.3.36';
@@ -32,8 +32,8 @@ export async function issuePersonCertificate({ authority, name, schoolName, emai
   const { from, until } = validityFrom(now, PERSON_YEARS, issuer.notAfter);
   const certificate = await x509.X509CertificateGenerator.create({
     serialNumber: serial,
-    subject: new x509.Name([{ CN: [name] }, { O: [schoolName] }]).toString(),
-    issuer: issuer.subject,
+    subject: distinguishedName(name, schoolName),
+    issuer: issuer.subjectName,
     notBefore: from < issuer.notBefore ? issuer.notBefore : from,
     notAfter: until,
     signingAlgorithm: KEY_ALGORITHM,

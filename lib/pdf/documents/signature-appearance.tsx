@@ -1,8 +1,9 @@
-import { Page, StyleSheet, Text, View } from '@react-pdf/renderer';
+import { Page, StyleSheet, View } from '@react-pdf/renderer';
 import { PAPER_FONTS } from '../render/fonts/font-files';
 import { COLOUR } from '../render/paper-colours';
 import { PaperDocument } from '../render/paper-document';
 import { TYPE } from '../render/paper-type';
+import { Words } from '../render/words';
 
 /** What is seen of a signature on its paper. All texts as they are to stand there. */
 export interface SignatureAppearanceModel {
@@ -27,26 +28,27 @@ export function SignatureAppearance({ model }: { readonly model: SignatureAppear
   return (
     <PaperDocument facts={facts}>
       <Page size={[model.width, model.height]} style={styles.page}>
-        <View style={styles.box}>
-          <Text style={[styles.name, { fontSize: nameSize(model.name) }]}>{model.name}</Text>
-          <Text style={styles.line}>{model.post}</Text>
-          <Text style={styles.line}>{model.reason}</Text>
-          <Text style={styles.line}>{model.when}</Text>
-          <Text style={styles.line}>{model.certificate}</Text>
+        <View style={[styles.box, { height: model.height }]} wrap={false}>
+          <Words style={[styles.name, { fontSize: nameSize(model.name) }]}>{model.name}</Words>
+          <Words style={styles.line}>{model.post}</Words>
+          <Words style={styles.line}>{model.reason}</Words>
+          <Words style={styles.line}>{model.when}</Words>
+          <Words style={styles.line}>{model.certificate}</Words>
         </View>
       </Page>
     </PaperDocument>
   );
 }
 
-/** A long name is set smaller rather than cut. */
+/** A long name is set smaller rather than cut; characters of the East take the room of two. */
 function nameSize(name: string): number {
-  return name.length <= 22 ? 16 : name.length <= 34 ? 12 : TYPE.table;
+  const room = Array.from(name).reduce((sum, character) => sum + ((character.codePointAt(0) ?? 0) >= 0x2e80 ? 2 : 1), 0);
+  return room <= 22 ? 16 : room <= 30 ? 12 : TYPE.table;
 }
 
 const styles = StyleSheet.create({
   page: { backgroundColor: COLOUR.sheet, color: COLOUR.ink, fontFamily: PAPER_FONTS, fontSize: TYPE.small },
-  box: { flexGrow: 1, borderWidth: 1.5, borderColor: COLOUR.ink, paddingHorizontal: 8, paddingVertical: 5, justifyContent: 'space-between' },
+  box: { borderWidth: 1.5, borderColor: COLOUR.ink, paddingHorizontal: 8, paddingVertical: 5, justifyContent: 'space-between' },
   name: { fontWeight: 700 },
   line: { fontSize: TYPE.small },
 });

@@ -1,4 +1,4 @@
-import { Page, StyleSheet, Text, View } from '@react-pdf/renderer';
+import { Page, StyleSheet, View } from '@react-pdf/renderer';
 import { useContext, type ReactNode } from 'react';
 import { CAUTION } from '@/lib/wording/caution';
 import { PAPER_FONTS } from './fonts/font-files';
@@ -6,6 +6,7 @@ import { PageReport } from './page-report';
 import { COLOUR } from './paper-colours';
 import { MARGIN, type PaperSize } from './paper-size';
 import { TYPE } from './paper-type';
+import { Words } from './words';
 
 /** What stands around every page of one paper. */
 export interface PaperFrame {
@@ -31,8 +32,8 @@ export function PaperPage({ frame, section, children }: PaperPageProps) {
   return (
     <Page size={frame.paper} style={styles.page}>
       <View style={styles.header} fixed>
-        <Text style={styles.small}>{frame.title}</Text>
-        <Text style={styles.small}>{section}</Text>
+        <Words style={styles.small}>{frame.title}</Words>
+        <Words style={styles.small}>{section}</Words>
       </View>
       {children}
       <Footer frame={frame} />
@@ -44,11 +45,11 @@ function Footer({ frame }: { readonly frame: PaperFrame }) {
   const report = useContext(PageReport);
   return (
     <View style={styles.footer} fixed>
-      <Text style={styles.small}>{CAUTION}</Text>
+      <Words style={styles.small}>{CAUTION}</Words>
       <View style={styles.numbers}>
-        <Text style={styles.small}>{frame.documentId}</Text>
-        <Text style={styles.small}>{frame.fingerprint}</Text>
-        <Text
+        <Words style={styles.small}>{frame.documentId}</Words>
+        <Words style={styles.small}>{frame.fingerprint}</Words>
+        <Words
           style={styles.small}
           render={({ pageNumber, totalPages }) => {
             report(pageNumber);

@@ -1,7 +1,8 @@
-import { StyleSheet, Text, View } from '@react-pdf/renderer';
+import { StyleSheet, View } from '@react-pdf/renderer';
 import { COLOUR } from './paper-colours';
 import { MARGIN, PAPER, textWidth, type PaperSize } from './paper-size';
 import { TYPE } from './paper-type';
+import { Words } from './words';
 
 /** Whoever signs, by the names of the fields. */
 export type SigningRole = 'Preparer' | 'Officer';
@@ -10,7 +11,7 @@ export type SigningRole = 'Preparer' | 'Officer';
 export interface SignatureBoxSize { readonly width: number; readonly height: number }
 
 const GAP = 14;
-const HEIGHT = 96;
+const HEIGHT = 112;
 const ABOVE_FOOTER = 8;
 /** Above the box stands whose it is. */
 const LABEL = 15;
@@ -35,8 +36,8 @@ export function SignatureBoxes({ paper, labels }: { readonly paper: PaperSize; r
     const [left, , right, top] = signatureRectangle(paper, role);
     return (
       <View key={role} style={[styles.place, { left, top: PAPER[paper].height - top - LABEL, width: right - left }]}>
-        <Text style={styles.label}>{label}</Text>
-        <View style={styles.box}><Text style={styles.empty}>not signed</Text></View>
+        <Words style={styles.label}>{label}</Words>
+        <View style={styles.box}><Words style={styles.empty}>not signed</Words></View>
       </View>
     );
   });

@@ -6,6 +6,9 @@ import type { AddedObject } from './append-revision';
 import { openForSigning } from './open-for-signing';
 
 export interface ImportedPage {
+  /** points */
+  readonly width: number;
+  readonly height: number;
   /** the drawing, as a form that can be shown anywhere */
   readonly form: PdfRef;
   readonly objects: readonly AddedObject[];
@@ -17,16 +20,19 @@ export interface ImportedPage {
  */
 export function importPage(pdf: Uint8Array, next: () => number): ImportedPage {
   const document = openForSigning(pdf);
-  const [page] = pagesOf(document);
+  const [page, ...more] = pagesOf(document);
   const contents = document.resolve(page?.dict.entries.get('Contents'));
-  if (page === undefined || !isA(contents, 'stream')) throw new Error('not a page with one drawing');
+  if (page === undefined || more.length > 0 || !isA(contents, 'stream')) throw new Error('not one page with one drawing');
   const copy = copier(document, next);
   const form = refTo(next());
+  const box = mediaBox(document, page.dict);
   const dict = withEntries(contents.dict, {
-    Type: nameOf('XObject'), Subtype: nameOf('Form'), FormType: 1, BBox: mediaBox(document, page.dict),
+    Type: nameOf('XObject'), Subtype: nameOf('Form'), FormType: 1, BBox: box,
     Resources: copy.value(getDict(document, page.dict, 'Resources')), Length: contents.data.length,
   });
-  return { form, objects: [{ ref: form, body: { kind: 'stream', dict, data: contents.data } }, ...copy.rest()] };
+  const [, , width, height] = box.items.map(Number);
+  if (width === undefined || height === undefined) throw new Error('a page without a size');
+  return { width, height, form, objects: [{ ref: form, body: { kind: 'stream', dict, data: contents.data } }, ...copy.rest()] };
 }
 
 /** From the page or, as the format allows, from what is above it. */

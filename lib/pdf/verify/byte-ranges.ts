@@ -1,3 +1,4 @@
+import { latin1 } from '../structure/characters';
 import { isA, type PdfString, type Span } from '../structure/objects';
 import type { SignatureInFile } from '../structure/fields';
 
@@ -20,6 +21,11 @@ export function coverageOf({ dict }: SignatureInFile, revisionEnd: number): Cove
   const [from, before, after, length, ...more] = range.items;
   const exact = from === 0 && before === gap.start && after === gap.end && length === revisionEnd - gap.end && more.length === 0;
   return exact ? { gap, contents } : undefined;
+}
+
+/** Whether the digits stand as they are written here: lower case and nothing between them. No signature covers them. */
+export function isWrittenPlainly(bytes: Uint8Array, { gap, contents }: Coverage): boolean {
+  return latin1(bytes.subarray(gap.start, gap.end)) === `<${Buffer.from(contents.bytes).toString('hex')}>`;
 }
 
 /** The covered bytes, in one piece. */

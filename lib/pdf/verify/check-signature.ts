@@ -4,7 +4,7 @@ import type { PdfDocument } from '../structure/document';
 import type { SignatureFieldInFile, SignatureInFile } from '../structure/fields';
 import { isA, isNamed, type PdfDict } from '../structure/objects';
 import { decodeText, readPdfDate } from '../structure/text';
-import { coverageOf, coveredBytes } from './byte-ranges';
+import { coverageOf, coveredBytes, isWrittenPlainly } from './byte-ranges';
 import { checkContainer, type ContainerCheck } from './check-container';
 import type { Finding, FindingKind, SignatureReport } from './file-check';
 
@@ -19,7 +19,8 @@ export function checkSignature(document: PdfDocument, field: SignatureFieldInFil
     : checkContainer(coverage.contents.bytes, coveredBytes(file.bytes, coverage, end), authorities);
   const certificate = container.certificate === undefined ? undefined : readCertificateFacts(container.certificate);
   const claimedAt = readPdfDate(textOf(document, signature.dict, 'M'));
-  const fault = container.fault ?? faultOfOwn(document, signature.dict, container, certificate, claimedAt);
+  const plain = coverage !== undefined && isWrittenPlainly(file.bytes, coverage) && isNamed(document.resolve(signature.dict.entries.get('SubFilter')), 'ETSI.CAdES.detached');
+  const fault = container.fault ?? (container.issuedHere ? faultOfOwn(plain, certificate, claimedAt) : undefined);
   return {
     role: field.name,
     holder: certificate?.holder ?? '',
@@ -36,9 +37,8 @@ export function checkSignature(document: PdfDocument, field: SignatureFieldInFil
 }
 
 /** What is asked of a signature of this school besides that it holds. */
-function faultOfOwn(document: PdfDocument, dict: PdfDict, { issuedHere }: ContainerCheck, certificate: CertificateFacts | undefined, claimedAt: Date | undefined): FindingKind | undefined {
-  if (!issuedHere) return undefined;
-  if (!isNamed(document.resolve(dict.entries.get('SubFilter')), 'ETSI.CAdES.detached')) return 'container';
+function faultOfOwn(plain: boolean, certificate: CertificateFacts | undefined, claimedAt: Date | undefined): FindingKind | undefined {
+  if (!plain) return 'container';
   const inForce = certificate !== undefined && claimedAt !== undefined && claimedAt >= certificate.from && claimedAt <= certificate.until;
   return inForce ? undefined : 'certificate-period';
 }

@@ -20,7 +20,8 @@ describe('whether a stop may be accepted', () => {
   it('is never, with a paper, or until a date with something in its place', () => {
     expect(stop('charge-on-exit')?.lead).toBe('Never accepted.');
     expect(stop('over-energy-limit')?.words).toContain('consent in writing');
-    expect(stop('no-net')).toMatchObject({ lead: 'Accepted for 30 days at most, with something in its place.', words: expect.stringContaining('nobody is inside') });
+    expect(stop('no-net')).toMatchObject({ lead: 'Accepted for 30 days at most, with something in its place.' });
+    expect(stop('no-net')?.words).toContain('nobody is inside');
   });
 });
 

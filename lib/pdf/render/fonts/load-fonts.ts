@@ -3,35 +3,41 @@ import { create, type Font as FontkitFont } from 'fontkit';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { FONT_FILES, type FontFiles } from './font-files';
-import { woffToSfnt } from './woff-to-sfnt';
+import { isWoff, woffToSfnt } from './woff-to-sfnt';
 
 const require = createRequire(import.meta.url);
-const WEIGHTS = [400, 700] as const;
-/** Everything that is in a typeface and no more; the last resort alone has more, and none of its glyphs is made of others. */
+
+export interface PaperFont { readonly family: string; readonly font: FontkitFont }
+
+/** Fonts larger than this are not warmed; the only one has no glyph that is made of others. */
 const MOST_WARMED = 10_000;
 
-let loaded: readonly FontkitFont[] | undefined;
+let loaded: readonly PaperFont[] | undefined;
 
 /**
  * Makes the fonts of FONT_FILES known to the PDF writer, once in a process, and returns the regular ones in their
- * order. Must be awaited before anything is rendered: a text set earlier would be in another font, without a word.
+ * order. Must be called before anything is rendered: a text set earlier would be in another font, without a word.
  */
-export function loadFonts(): readonly FontkitFont[] {
-  loaded ??= FONT_FILES.map((files) => {
-    const [regular] = WEIGHTS.map((weight) => loadWeight(files, weight));
-    if (regular === undefined) throw new Error('a font without a weight');
-    return regular;
-  });
-  // Words are broken where they are written with a break, not by English rules.
-  Font.registerHyphenationCallback((word) => [word]);
+export function loadFonts(): readonly PaperFont[] {
+  loaded ??= loadAll();
   return loaded;
 }
 
-function loadWeight(files: FontFiles, weight: (typeof WEIGHTS)[number]): FontkitFont {
+function loadAll(): readonly PaperFont[] {
+  // Words stay whole: the writer would break them by English rules.
+  Font.registerHyphenationCallback((word) => [word]);
+  return FONT_FILES.map((files) => {
+    const font = loadWeight(files, 400);
+    loadWeight(files, 700);
+    return { family: files.family, font };
+  });
+}
+
+function loadWeight(files: FontFiles, weight: 400 | 700): FontkitFont {
   const file = require.resolve(weight === 400 ? files.regular : files.bold);
-  const font = create(woffToSfnt(readFileSync(file)));
+  const bytes = readFileSync(file);
+  const font = create(isWoff(bytes) ? woffToSfnt(bytes) : bytes);
   if ('fonts' in font) throw new Error('a file with more than one font');
-  if (files.distinct !== undefined) Object.defineProperty(font, 'postscriptName', { value: `${font.postscriptName}-${files.distinct}` });
   warm(font);
   Font.register({ family: files.family, src: file, fontWeight: weight });
   const source = Font.getFont({ fontFamily: files.family, fontWeight: weight });

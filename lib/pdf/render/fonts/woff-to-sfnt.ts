@@ -3,12 +3,16 @@ import { inflateSync } from 'node:zlib';
 const HEADER = 44;
 const ENTRY = 20;
 
+export function isWoff(font: Buffer): boolean {
+  return font.toString('latin1', 0, 4) === 'wOFF';
+}
+
 /**
  * A font of the form WOFF 1.0 (W3C, 2012, sections 3 to 5) as the plain font inside it. The PDF writer reads WOFF
  * too, but unpacks a whole table again for each glyph: seconds for a large font, where this takes milliseconds.
  */
 export function woffToSfnt(woff: Buffer): Buffer {
-  if (woff.toString('latin1', 0, 4) !== 'wOFF') throw new Error('not a WOFF font');
+  if (!isWoff(woff)) throw new Error('not a WOFF font');
   const count = woff.readUInt16BE(12);
   const tables = Array.from({ length: count }, (_, index) => readTable(woff, HEADER + index * ENTRY));
   const directory = Buffer.alloc(12 + count * 16);

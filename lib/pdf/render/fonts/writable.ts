@@ -11,7 +11,7 @@ export function writableText(text: string): string {
   const fonts = loadFonts();
   return Array.from(text, (character) => {
     const codePoint = character.codePointAt(0) ?? 0;
-    if (WITHOUT_GLYPH.test(character) || fonts.some((font) => font.hasGlyphForCodePoint(codePoint))) return character;
+    if (WITHOUT_GLYPH.test(character) || fonts.some(({ font }) => font.hasGlyphForCodePoint(codePoint))) return character;
     return `[U+${codePoint.toString(16).toUpperCase().padStart(4, '0')}]`;
   }).join('');
 }

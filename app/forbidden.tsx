@@ -1,0 +1,13 @@
+import { ButtonLink } from './_components/ui/button';
+import { Frame } from './_components/ui/frame';
+import { PageHead } from './_components/ui/page-head';
+
+/** Shown, with status 403, to somebody signed in whose role does not go so far. */
+export default function Forbidden() {
+  return (
+    <Frame>
+      <PageHead title="Your role does not go so far" lead="You are signed in, but this page is for other roles. Your safety officer can change what you may do." />
+      <div className="actions"><ButtonLink href="/today" kind="main">Go to Today</ButtonLink></div>
+    </Frame>
+  );
+}
