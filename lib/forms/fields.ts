@@ -24,6 +24,11 @@ export function emailAddress(missing: string) {
   return z.string({ error: missing }).trim().toLowerCase().min(1, missing).max(254, 'This is too long for an e-mail address').pipe(z.email('Write the address with an @ and the part after it, such as name@school.example'));
 }
 
+/** A field that may be left empty: then null; what is in it is read by `schema`. */
+export function optional<Schema extends z.ZodType>(schema: Schema) {
+  return z.union([z.string().trim().length(0).nullish().transform(() => null), schema]);
+}
+
 /** One of a few values; the message also stands for a value that was never offered. */
 export function oneOf<const Values extends readonly [string, ...string[]]>(values: Values, missing: string) {
   return z.enum(values, { error: missing });

@@ -14,9 +14,6 @@ import { screeningSection } from './assessment/screening';
 import { stopSection } from './assessment/stops';
 import type { Paper } from './paper';
 
-/** Stands at the foot of every page of every paper. */
-export const CAUTION = 'Screening aid. The local fire code, the fire service, the maker of the pack and the safety officer come first.';
-
 /**
  * The paper of an assessment, in the order an officer reads it: what it comes to, who answers for it, what
  * forbids starting, the risks, what is done, the room, what to do when something happens, what is not known,
@@ -36,7 +33,6 @@ export function assessmentPaper(facts: AssessmentFacts): Paper {
     madeAt: facts.madeAt,
     fingerprint: facts.fingerprint,
     verifyAt: facts.verifyAt,
-    caution: CAUTION,
     cover: coverBlocks(facts),
     sections: [
       scopeSection(facts),
@@ -55,8 +51,8 @@ export function assessmentPaper(facts: AssessmentFacts): Paper {
       basisSection(facts),
     ],
     signatures: [
-      { field: 'preparer', title: 'Prepared by', name: facts.preparer.name, post: facts.preparer.post },
-      { field: 'officer', title: 'Checked and signed by', name: facts.officer.name, post: facts.officer.post },
+      { field: 'Preparer', title: 'Prepared by', name: facts.preparer.name, post: facts.preparer.post },
+      { field: 'Officer', title: 'Checked and signed by', name: facts.officer.name, post: facts.officer.post },
     ],
   };
 }

@@ -21,8 +21,6 @@ export interface Paper {
   readonly fingerprint: string;
   /** where anybody can check the file; drawn as a square code too */
   readonly verifyAt: string;
-  /** the line at the foot of every page */
-  readonly caution: string;
   readonly cover: readonly Block[];
   readonly sections: readonly PaperSection[];
   readonly signatures: readonly SignaturePlace[];
@@ -37,7 +35,7 @@ export interface PaperSection {
 }
 
 /** A place for a signature on the cover; its name is that of the form field. */
-export interface SignaturePlace { readonly field: 'preparer' | 'officer'; readonly title: string; readonly name: string; readonly post: string }
+export interface SignaturePlace { readonly field: 'Preparer' | 'Officer'; readonly title: string; readonly name: string; readonly post: string }
 
 /** `presses` needs a person now; `quiet` is small print. */
 export type Tone = 'plain' | 'strong' | 'quiet' | 'presses';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { line, oneOf, optionalLine } from '@/lib/forms/fields';
+import { line, oneOf, optional, optionalLine } from '@/lib/forms/fields';
 
 export const UNITS = ['metric', 'us'] as const;
 export const PAPERS = ['A4', 'Letter'] as const;
@@ -8,11 +8,15 @@ export const LOCALES = ['en-GB', 'en-US', 'en-AU', 'en-CA', 'en-IE', 'en-IN', 'e
 
 /** As it is dialled from the school: digits, perhaps with a plus, spaces, brackets or hyphens. */
 const DIALLED = /^\+?[\d(][\d\s()/.-]{1,24}$/;
+const CHOOSE_ZONE = 'Choose the time zone of your school';
 const WRONG_NUMBER = 'Enter the number as you would dial it, digits only, such as the one on your school’s notice';
 
 function telephone(missing: string) {
   return line(missing, 30).pipe(z.string().regex(DIALLED, WRONG_NUMBER));
 }
+
+/** Zones the system knows, by their IANA names; UTC is not among those it lists. */
+const isTimeZone = (name: string) => name === 'UTC' || Intl.supportedValuesOf('timeZone').includes(name);
 
 /** What is asked about a school, when it is made and when it is changed. */
 export const SCHOOL_FIELDS = {
@@ -21,7 +25,12 @@ export const SCHOOL_FIELDS = {
   emergencyNumber: telephone('Enter the number you call when there is a fire'),
   meetingPlace: line('Enter where everybody meets when the building is left'),
   secondMeetingPlace: optionalLine(),
+  officerPhone: optional(telephone('')),
   units: oneOf(UNITS, 'Choose the units you measure in'),
   paper: oneOf(PAPERS, 'Choose the paper you print on'),
   locale: oneOf(LOCALES, 'Choose how dates and numbers are written'),
+  timeZone: z.string({ error: CHOOSE_ZONE }).refine(isTimeZone, CHOOSE_ZONE),
 };
+
+export const SchoolFieldsSchema = z.object(SCHOOL_FIELDS);
+export type SchoolFields = z.output<typeof SchoolFieldsSchema>;

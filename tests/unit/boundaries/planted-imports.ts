@@ -65,6 +65,7 @@ export const PLANTED: readonly PlantedImport[] = [
   { file: 'lib/access/bad-core.ts', statement: "import '@/lib/core/result';", rule: 'lib/access-knows-only-its-own' },
   { file: 'lib/audit/bad-core.ts', statement: "import '@/lib/core/result';", rule: 'lib/audit-knows-only-its-own' },
   { file: 'lib/forms/bad-db.ts', statement: "import '@/lib/db/client';", rule: 'lib/forms-knows-only-its-own' },
+  { file: 'lib/csv/bad-package.ts', statement: "import 'zod';", rule: 'lib/csv-knows-only-its-own' },
   { file: 'lib/packs/bad-other-area.ts', statement: "import '@/lib/places/site';", rule: 'lib/packs-knows-only-its-own' },
   { file: 'lib/incidents/bad-db.ts', statement: "import '@/lib/db/client';", rule: 'lib/incidents-knows-only-its-own' },
   { file: 'lib/people/bad-built-in.ts', statement: "import 'node:fs';", rule: 'lib/people-knows-only-its-own' },

@@ -40,7 +40,7 @@ describe('the paper of an assessment', () => {
     expect(section(paper, 'fire-service')).toContain('NOT FILLED IN');
   });
   it('says both signers in full and leaves a place for each signature', () => {
-    expect(paper.signatures.map((place) => [place.field, place.name])).toEqual([['preparer', 'Åsa Łukasiewicz'], ['officer', 'Γιώργος Νικολάου']]);
+    expect(paper.signatures.map((place) => [place.field, place.name])).toEqual([['Preparer', 'Åsa Łukasiewicz'], ['Officer', 'Γιώργος Νικολάου']]);
     expect(section(paper, 'scope')).toContain('555 0102');
   });
   it('says of a copy that is not signed that it permits nothing', () => {

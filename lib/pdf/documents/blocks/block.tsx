@@ -1,0 +1,99 @@
+import { StyleSheet, View } from '@react-pdf/renderer';
+import type { Block, Paper, Tone } from '@/lib/papers/paper';
+import { COLOUR } from '../../render/paper-colours';
+import { textWidth } from '../../render/paper-size';
+import { TYPE } from '../../render/paper-type';
+import { SceneDrawing } from '../../render/scene-drawing';
+import { Words } from '../../render/words';
+import { TableOnPaper } from './table';
+
+interface OnPaper<Kind extends Block['kind']> { readonly block: Extract<Block, { readonly kind: Kind }> }
+
+/** One block of a paper, as it stands on a page. */
+export function BlockOnPaper({ block, format }: { readonly block: Block; readonly format: Paper['format'] }) {
+  switch (block.kind) {
+    case 'heading': return <View style={styles.heading} minPresenceAhead={60}><Words style={styles.headingWords}>{block.text}</Words></View>;
+    case 'text': return <Words style={[styles.text, TONES[block.tone ?? 'plain']]}>{block.text}</Words>;
+    case 'facts': return <FactsOnPaper block={block} />;
+    case 'list': return <ListOnPaper block={block} />;
+    case 'table': return <TableOnPaper block={block} />;
+    case 'figure': return <FigureOnPaper block={block} format={format} />;
+    case 'notice': return <NoticeOnPaper block={block} />;
+  }
+}
+
+function FactsOnPaper({ block }: OnPaper<'facts'>) {
+  return (
+    <View style={styles.facts}>
+      {block.rows.map(({ name, value, under }, index) => (
+        <View key={index} style={styles.fact} wrap={false}>
+          <Words style={styles.factName}>{name}</Words>
+          <View style={styles.factValue}>
+            <Words style={styles.value}>{value}</Words>
+            {under === undefined ? null : <Words style={styles.under}>{under}</Words>}
+          </View>
+        </View>
+      ))}
+    </View>
+  );
+}
+
+function ListOnPaper({ block }: OnPaper<'list'>) {
+  return (
+    <View style={styles.list}>
+      {block.items.map(({ lead, text }, index) => (
+        <View key={index} style={styles.item} wrap={false}>
+          <Words style={styles.mark}>{block.ordered === true ? String(index + 1) : '–'}</Words>
+          <Words style={styles.itemWords}><Words style={styles.strong}>{lead}</Words>{text === undefined ? '' : ` ${text}`}</Words>
+        </View>
+      ))}
+    </View>
+  );
+}
+
+function FigureOnPaper({ block, format }: OnPaper<'figure'> & { readonly format: Paper['format'] }) {
+  return (
+    <View style={styles.figure} wrap={false}>
+      <SceneDrawing scene={block.scene} width={textWidth(format)} />
+      <Words style={styles.caption}>{`${block.scene.title} ${block.caption}`}</Words>
+    </View>
+  );
+}
+
+function NoticeOnPaper({ block }: OnPaper<'notice'>) {
+  return (
+    <View style={[styles.notice, block.presses === true ? styles.presses : {}]} wrap={false}>
+      <Words style={[styles.noticeTitle, block.presses === true ? { color: COLOUR.ember } : {}]}>{block.title}</Words>
+      <Words style={styles.text}>{block.text}</Words>
+    </View>
+  );
+}
+
+const styles = StyleSheet.create({
+  heading: { marginTop: 12, marginBottom: 4 },
+  headingWords: { fontSize: TYPE.subheading, fontWeight: 700, lineHeight: 1.25 },
+  text: { marginTop: 3, marginBottom: 3, fontSize: TYPE.body, lineHeight: 1.4 },
+  facts: { marginTop: 6, marginBottom: 6, borderTopWidth: 0.75, borderTopColor: COLOUR.line },
+  fact: { flexDirection: 'row', gap: 10, paddingTop: 3, paddingBottom: 3, borderBottomWidth: 0.75, borderBottomColor: COLOUR.line },
+  factName: { width: 150, fontSize: TYPE.table, lineHeight: 1.3, color: COLOUR.ink2 },
+  factValue: { flex: 1 },
+  value: { fontSize: TYPE.body, lineHeight: 1.3 },
+  under: { fontSize: TYPE.small, lineHeight: 1.3, color: COLOUR.ink2 },
+  list: { marginTop: 4, marginBottom: 4 },
+  item: { flexDirection: 'row', gap: 6, marginBottom: 4 },
+  mark: { width: 14, fontSize: TYPE.body, lineHeight: 1.4, fontWeight: 700 },
+  itemWords: { flex: 1, fontSize: TYPE.body, lineHeight: 1.4 },
+  strong: { fontWeight: 700 },
+  figure: { marginTop: 8, marginBottom: 8 },
+  caption: { marginTop: 5, fontSize: TYPE.small, lineHeight: 1.35 },
+  notice: { marginTop: 8, marginBottom: 6, padding: 8, borderWidth: 1.25, borderColor: COLOUR.ink },
+  presses: { borderColor: COLOUR.ember, borderWidth: 2.5 },
+  noticeTitle: { fontSize: TYPE.heading, fontWeight: 700, lineHeight: 1.2 },
+});
+
+const TONES: Readonly<Record<Tone, { readonly fontSize?: number; readonly fontWeight?: number; readonly color?: string }>> = {
+  plain: {},
+  strong: { fontWeight: 700 },
+  quiet: { fontSize: TYPE.small, color: COLOUR.ink2 },
+  presses: { fontWeight: 700, color: COLOUR.ember },
+};

@@ -1,0 +1,69 @@
+import { StyleSheet, View } from '@react-pdf/renderer';
+import type { Block, Cell, Column } from '@/lib/papers/paper';
+import { GradeShape } from '../../render/grade-shape';
+import { COLOUR } from '../../render/paper-colours';
+import { TYPE } from '../../render/paper-type';
+import { Words } from '../../render/words';
+
+type Table = Extract<Block, { readonly kind: 'table' }>;
+
+/** A table whose head comes again on every page, and whose rows are never torn. */
+export function TableOnPaper({ block }: { readonly block: Table }) {
+  const { caption, columns, rows, empty } = block;
+  return (
+    <View style={styles.table}>
+      <View minPresenceAhead={70}><Words style={styles.caption}>{caption}</Words></View>
+      {rows.length === 0
+        ? <Words style={styles.empty}>{empty}</Words>
+        : <><HeadRow columns={columns} />{rows.map((row, index) => <Row key={index} columns={columns} cells={row} />)}</>}
+    </View>
+  );
+}
+
+function HeadRow({ columns }: { readonly columns: readonly Column[] }) {
+  return (
+    <View style={styles.head} fixed>
+      {columns.map((column, index) => <View key={index} style={{ flex: column.width }}><Words style={[styles.headWords, alignOf(column)]}>{column.head}</Words></View>)}
+    </View>
+  );
+}
+
+function Row({ columns, cells }: { readonly columns: readonly Column[]; readonly cells: readonly Cell[] }) {
+  return (
+    <View style={styles.row} wrap={false}>
+      {columns.map((column, index) => <View key={index} style={{ flex: column.width }}><CellOnPaper cell={cells[index] ?? ''} column={column} /></View>)}
+    </View>
+  );
+}
+
+function CellOnPaper({ cell, column }: { readonly cell: Cell; readonly column: Column }) {
+  if (typeof cell === 'string') return <Words style={[styles.cell, alignOf(column)]}>{cell}</Words>;
+  if ('grade' in cell) {
+    return (
+      <>
+        <View style={styles.grade}><GradeShape grade={cell.grade} size={10} /><Words style={styles.cell}>{cell.word}</Words></View>
+        {cell.note === undefined ? null : <Words style={styles.under}>{cell.note}</Words>}
+      </>
+    );
+  }
+  return (
+    <>
+      {cell.text === '' ? null : <Words style={[styles.cell, alignOf(column)]}>{cell.text}</Words>}
+      {cell.under === '' ? null : <Words style={[styles.under, alignOf(column)]}>{cell.under}</Words>}
+    </>
+  );
+}
+
+const alignOf = (column: Column): { readonly textAlign?: 'right' } => (column.align === undefined ? {} : { textAlign: column.align });
+
+const styles = StyleSheet.create({
+  table: { marginTop: 8, marginBottom: 8 },
+  caption: { fontSize: TYPE.subheading, fontWeight: 700, lineHeight: 1.25, marginBottom: 3 },
+  empty: { fontSize: TYPE.table, lineHeight: 1.35, color: COLOUR.ink2 },
+  head: { flexDirection: 'row', gap: 7, paddingBottom: 2, borderBottomWidth: 1, borderBottomColor: COLOUR.ink },
+  headWords: { fontSize: TYPE.small, fontWeight: 700, lineHeight: 1.25 },
+  row: { flexDirection: 'row', gap: 7, paddingTop: 3, paddingBottom: 3, borderBottomWidth: 0.5, borderBottomColor: COLOUR.line },
+  cell: { fontSize: TYPE.table, lineHeight: 1.3 },
+  under: { fontSize: TYPE.small, lineHeight: 1.25, color: COLOUR.ink2 },
+  grade: { flexDirection: 'row', gap: 3, alignItems: 'center' },
+});

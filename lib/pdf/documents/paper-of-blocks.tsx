@@ -1,0 +1,55 @@
+import { StyleSheet, View } from '@react-pdf/renderer';
+import type { Paper, PaperSection } from '@/lib/papers/paper';
+import { PaperDocument } from '../render/paper-document';
+import { type PaperFrame, PaperPage } from '../render/paper-page';
+import { TYPE } from '../render/paper-type';
+import { Words } from '../render/words';
+import { BlockOnPaper } from './blocks/block';
+import { CoverPage } from './cover-page';
+
+/** A paper out of its blocks: the cover, then the sections, each group that belongs together on pages of its own. */
+export function PaperOfBlocks({ paper }: { readonly paper: Paper }) {
+  const frame: PaperFrame = { paper: paper.format, title: paper.title, documentId: paper.number, fingerprint: paper.fingerprint };
+  const facts = { title: `${paper.title} ${paper.number}`, author: paper.author, subject: paper.subtitle, language: paper.language, createdAt: new Date(paper.madeAt) };
+  return (
+    <PaperDocument facts={facts}>
+      <CoverPage paper={paper} frame={frame} />
+      {groupsOf(paper.sections).map((group) => (
+        <PaperPage key={group[0]?.section.id} frame={frame} section={group[0] === undefined ? '' : `${group[0].number} ${group[0].section.title}`}>
+          {group.map(({ section, number }, index) => <SectionOnPaper key={section.id} section={section} number={number} first={index === 0} format={paper.format} />)}
+        </PaperPage>
+      ))}
+    </PaperDocument>
+  );
+}
+
+interface Numbered { readonly section: PaperSection; readonly number: number }
+
+/** Sections that follow one another on the same pages; one with a page of its own begins a new group. */
+function groupsOf(sections: readonly PaperSection[]): readonly (readonly Numbered[])[] {
+  const groups: Numbered[][] = [];
+  sections.forEach((section, index) => {
+    const last = groups.at(-1);
+    const numbered = { section, number: index + 1 };
+    if (last === undefined || section.ownPage === true) groups.push([numbered]);
+    else last.push(numbered);
+  });
+  return groups;
+}
+
+function SectionOnPaper({ section, number, first, format }: Numbered & { readonly first: boolean; readonly format: Paper['format'] }) {
+  const [opening, ...rest] = section.blocks;
+  return (
+    <View style={first ? {} : styles.next}>
+      <View style={styles.heading} minPresenceAhead={90}><Words style={styles.words}>{`${number} ${section.title}`}</Words></View>
+      {opening === undefined ? null : <BlockOnPaper block={opening} format={format} />}
+      {rest.map((block, index) => <BlockOnPaper key={index} block={block} format={format} />)}
+    </View>
+  );
+}
+
+const styles = StyleSheet.create({
+  next: { marginTop: 22 },
+  heading: { marginBottom: 8 },
+  words: { fontSize: TYPE.heading, fontWeight: 700, lineHeight: 1.2 },
+});
