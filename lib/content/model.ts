@@ -119,6 +119,8 @@ export interface NumberField {
   readonly earlier?: { readonly replaces: readonly string[] };
   /** left empty on purpose: its default is the rule, so nothing is assumed */
   readonly mayBeEmpty?: true;
+  /** a part of another number of the same question, so never more than it */
+  readonly noMoreThan?: string;
 }
 export interface AnswerOption {
   readonly id: string;

@@ -31,3 +31,13 @@ export async function getInstallation(db: Db): Promise<Installation | null> {
     select: { createdAt: true, createdByVersion: true, lastStartedAt: true },
   });
 }
+
+/**
+ * Takes the lock of this installation's row until the end of the transaction: what only one may do at a time, such as
+ * making the first school, begins with it. SQLite has one writer anyway; PostgreSQL lets the second wait here.
+ */
+export async function lockInstallation(tx: Pick<Db, 'installation'>): Promise<void> {
+  const row = await tx.installation.findUnique({ where: { id: ONLY_ROW }, select: { lastStartedAt: true } });
+  if (!row) throw new Error('The program was never started on this database');
+  await tx.installation.update({ where: { id: ONLY_ROW }, data: row });
+}

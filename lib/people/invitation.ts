@@ -14,6 +14,8 @@ export const InviteInputSchema = z.object({
 
 export type InviteInput = z.output<typeof InviteInputSchema>;
 
+export const RevokeInputSchema = z.object({ invitationId: z.string() });
+
 export const AcceptInputSchema = z.object({
   token: z.string(),
   name: line('Enter your name', 100),

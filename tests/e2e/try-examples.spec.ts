@@ -3,9 +3,9 @@ import { openExample } from './support/room-page';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, watch } from './support/watched-page';
 
 const VERDICTS = {
-  'good-hall': 'No stop condition holds, and no risk grades high.',
-  'ordinary-classroom': 'Do not start. One condition stops it.',
-  'bad-store': 'Do not start. 15 conditions stop it.',
+  'good-hall': /^No stop condition holds/,
+  'ordinary-classroom': /^Do not start\. .*stops? it\.$/,
+  'bad-store': /^Do not start\. \d\d conditions stop it\.$/,
 };
 
 for (const [example, verdict] of Object.entries(VERDICTS)) {
@@ -19,7 +19,7 @@ for (const [example, verdict] of Object.entries(VERDICTS)) {
         await expect(page.getByRole('heading', { level: 1 })).toHaveText(verdict);
         await page.goto(`/try?example=${example}#risk-charge-runaway`);
         await expect(page.getByRole('heading', { name: 'What leads to it, what follows' })).toBeVisible();
-        await page.goto(`/try?example=${example}#answers-table`);
+        await page.goto(`/try?example=${example}#q-table-surface`);
         await expect(page.getByRole('group', { name: 'What are the packs standing on?' })).toBeVisible();
         await expectNoSidewaysScroll(page);
         await expectAccessible(page);
@@ -29,7 +29,7 @@ for (const [example, verdict] of Object.entries(VERDICTS)) {
   }
 }
 
-for (const path of ['/', '/method', '/try']) {
+for (const path of ['/', '/method', '/method/guidance/smoke', '/try']) {
   for (const width of [360, 1280]) {
     test(`${path} at ${width} px: readable by everybody, quiet, and inside the window`, async ({ page }) => {
       await page.setViewportSize({ width, height: 900 });

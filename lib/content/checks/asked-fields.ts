@@ -12,6 +12,7 @@ export function numberFaults(content: Content, question: Of<'number'>, where: st
       ...rangeFaults(content, field, where),
       ...must(field.entry !== 'minutes and seconds' || field.unit === 's', where, `${field.input} is no time in seconds`),
       ...must(field.entry !== 'of ten' || (field.unit === 'share' && field.min === 0 && field.max === 1), where, `${field.input} is no share`),
+      ...must(field.noMoreThan === undefined || (field.noMoreThan !== field.input && asked.has(field.noMoreThan)), where, `${field.input} is held to ${field.noMoreThan ?? ''}, which is not asked here`),
       ...(field.earlier?.replaces ?? []).flatMap((input) => must(asked.has(input), where, `${field.input} replaces ${input}, which is not asked here`)),
     ]),
   ];

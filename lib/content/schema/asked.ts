@@ -39,6 +39,7 @@ const fieldSchema = z.strictObject({
   entry: z.enum(['minutes and seconds', 'of ten']).optional(),
   earlier: z.strictObject({ replaces: z.array(text) }).optional(),
   mayBeEmpty: z.literal(true).optional(),
+  noMoreThan: text.optional(),
 });
 
 const asked = {

@@ -1,8 +1,8 @@
 import type { Content } from '@/lib/content/model';
+import { nearest } from '@/lib/questionnaire/nearest';
 import { quoted, sayValue } from '@/lib/questionnaire/say-value';
 import { type DocumentFault, faultAt } from '../json/fault';
 import { entriesOf, itemsOf, memberOf } from '../json/object';
-import { nearest } from '../nearest';
 
 type Named = readonly { readonly id: string }[];
 

@@ -1,10 +1,10 @@
 import type { z } from 'zod';
+import { nearest } from '@/lib/questionnaire/nearest';
 import { quoted, sayValue } from '@/lib/questionnaire/say-value';
 import { AssessmentSchema, TOP_NAMES } from '../assessment-schema';
 import { type DocumentFault, faultAt } from '../json/fault';
 import type { Path } from '../json/json-path';
 import { itemsOf, memberOf } from '../json/object';
-import { nearest } from '../nearest';
 
 type Issue = z.core.$ZodIssue;
 

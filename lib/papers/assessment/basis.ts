@@ -12,10 +12,23 @@ export function basisSection({ result, content, edition, retention }: Assessment
     ] },
     { kind: 'table', caption: 'What most widens the result', columns: [{ head: 'What', width: 5 }, { head: 'If', width: 3 }, { head: 'Harm, low to high', width: 3 }], rows: result.doubt.slice(0, 12).map((one) => [one.title, one.between, `${short(one.harmLow)} to ${short(one.harmHigh)}`]), empty: 'Nothing does.' },
     heading('Assumptions and sources'),
-    { kind: 'table', caption: 'Figures', columns: [{ head: 'What', width: 4 }, { head: 'Value', width: 2 }, { head: 'Kind, source', width: 6 }], rows: result.assumptions.map((one) => [one.what, `${typeof one.value === 'number' ? short(one.value) : one.value} ${one.unit}`.trim(), { text: one.kind, under: one.source }]), empty: '' },
+    { kind: 'table', caption: 'Figures', columns: [{ head: 'What', width: 4 }, { head: 'Value', width: 2 }, { head: 'Kind, source', width: 6 }], rows: printed(result.assumptions).map((one) => [one.what, `${typeof one.value === 'number' ? short(one.value) : one.value} ${one.unit}`.trim(), { text: one.kind, under: one.source }]), empty: '' },
+    text(judged(result.assumptions, edition), 'quiet'),
     heading('People’s data'),
     text(retention),
   ] };
+}
+
+/** Some hundred figures of ours would hide the few that have a source; they are counted, and named where they stand. */
+const JUDGED_ALIKE = /^(reach|pfd|conditional|fireShare)\./;
+
+type Assumptions = AssessmentFacts['result']['assumptions'];
+
+const printed = (assumptions: Assumptions): Assumptions => assumptions.filter((one) => !JUDGED_ALIKE.test(one.id));
+
+function judged(assumptions: Assumptions, edition: number): string {
+  const count = (kind: string): number => assumptions.filter((one) => one.id.startsWith(`${kind}.`)).length;
+  return `Not printed one by one: how often each of ${count('pfd')} controls fails, on what share of cases it acts (${count('reach')} figures), what follows how often (${count('conditional')}), and what share of events is a fire (${count('fireShare')}). They are edition ${edition} of the content, most of them our judgement, each with its kind and basis in the open method.`;
 }
 
 const short = (value: number): string => String(Number(value.toPrecision(3)));

@@ -1,6 +1,6 @@
 import type { Control, ControlState } from '@/lib/content/model';
 import { stateWord } from '@/lib/wording/states';
-import { type PaperSection, text } from '../paper';
+import { type Block, heading, type PaperSection, text } from '../paper';
 import type { AssessmentFacts } from './facts';
 
 const TIERS: readonly { readonly tier: Control['tier']; readonly title: string }[] = [
@@ -11,13 +11,18 @@ const TIERS: readonly { readonly tier: Control['tier']; readonly title: string }
   { tier: 'protect', title: 'Worn or held' },
 ];
 
-/** Controls by how far they can be relied on: what needs nobody's attention first. */
+/** Controls by how far they can be relied on: what needs nobody's attention first. What is not whole says what would be. */
 export function controlSection(facts: AssessmentFacts, states: ReadonlyMap<string, ControlState>): PaperSection {
   const stateOf = (id: string): ControlState => states.get(id) ?? 'not sure';
-  const tables = TIERS.flatMap(({ tier, title }) => {
+  const blocks = TIERS.flatMap(({ tier, title }): readonly Block[] => {
     const controls = facts.content.controls.filter((control) => control.tier === tier && stateOf(control.id) !== 'not applicable');
+    const [held, lacking] = [controls.filter(({ id }) => stateOf(id) === 'in place'), controls.filter(({ id }) => stateOf(id) !== 'in place')];
     if (controls.length === 0) return [];
-    return [{ kind: 'table' as const, caption: title, columns: [{ head: 'Control', width: 4 }, { head: 'State', width: 1.4 }, { head: 'What good looks like', width: 6 }], rows: controls.map((control) => [control.title, stateWord(stateOf(control.id)), control.goodLooksLike]), empty: '' }];
+    return [
+      heading(title),
+      ...(held.length === 0 ? [] : [text(`In place: ${held.map((control) => control.title).join('; ')}.`)]),
+      ...(lacking.length === 0 ? [] : [{ kind: 'table' as const, caption: 'Not in place, or not wholly', columns: [{ head: 'Control', width: 4 }, { head: 'State', width: 1.4 }, { head: 'What good looks like', width: 6 }], rows: lacking.map((control) => [control.title, stateWord(stateOf(control.id)), control.goodLooksLike]), empty: '' }]),
+    ];
   });
-  return { id: 'controls', title: 'Controls', blocks: [text('Partly counts for less than in place. Not sure never counts as good.'), ...tables] };
+  return { id: 'controls', title: 'Controls', ownPage: true, blocks: [text('Partly counts for less than in place. Not sure never counts as good.'), ...blocks] };
 }

@@ -1,21 +1,23 @@
 import type { Block, PaperSection } from '../paper';
-import { text } from '../paper';
+import { heading, text } from '../paper';
 import type { AssessmentFacts } from './facts';
 
-/** Every stop condition with its state, how it was settled or accepted, and which nobody may accept. */
+/** Every stop condition with its state, how it is settled or was accepted, and which nobody may accept. */
 export function stopSection(facts: AssessmentFacts): PaperSection {
-  const holding = new Map(facts.result.stops.map((stop) => [stop.id, stop]));
-  const rows = facts.content.stops.map((stop) => {
+  const holding = new Set(facts.result.stops.map((stop) => stop.id));
+  const clear = facts.content.stops.filter((stop) => !holding.has(stop.id));
+  const rows = facts.content.stops.filter((stop) => holding.has(stop.id)).map((stop) => {
     const accepted = facts.acceptances.find((one) => one.stop === stop.id);
-    const state = !holding.has(stop.id) ? 'clear' : accepted === undefined ? 'HOLDS' : 'accepted';
-    const how = !holding.has(stop.id) ? 'as answered' : accepted === undefined ? stop.settles : `${accepted.reason} Instead: ${accepted.replacedBy}${accepted.until === null ? '' : ` Ends ${accepted.until}.`}`;
-    return [{ text: stop.title, under: acceptance(stop.acceptable?.kind) }, state, how];
+    const how = accepted === undefined ? stop.settles : `${accepted.reason} Instead: ${accepted.replacedBy}${accepted.until === null ? '' : ` Ends ${accepted.until}.`}`;
+    return [{ text: stop.title, under: acceptance(stop.acceptable?.kind) }, accepted === undefined ? 'HOLDS' : 'accepted', how];
   });
   const blocks: readonly Block[] = [
     text('A grade says how we rank what is left. A stop says do not start, whatever the grade.'),
-    { kind: 'table', caption: 'Stop conditions', columns: [{ head: 'Condition', width: 5 }, { head: 'State', width: 1.4 }, { head: 'Settled by', width: 5 }], rows, empty: 'This edition has no stop conditions.' },
+    { kind: 'table', caption: 'Conditions that hold', columns: [{ head: 'Condition', width: 5 }, { head: 'State', width: 1.4 }, { head: 'What settles it', width: 5 }], rows, empty: 'None holds. That permits nothing by itself: the officer and local rules decide.' },
+    heading('Clear, as answered'),
+    text(clear.length === 0 ? 'None.' : `${clear.map((stop) => stop.title).join('; ')}.`),
   ];
-  return { id: 'stops', title: 'Stop conditions', blocks };
+  return { id: 'stops', title: 'Stop conditions', ownPage: true, blocks };
 }
 
 function acceptance(kind: 'never' | 'with-paper' | 'until' | undefined): string {

@@ -1,4 +1,4 @@
-import { createHash, verify, X509Certificate } from 'node:crypto';
+import { createHash, verify, X509Certificate, type KeyObject } from 'node:crypto';
 import { issuerAndSerial } from './certificate-names';
 import { octetsOf } from './der';
 import { MESSAGE_DIGEST } from './oids';
@@ -25,15 +25,15 @@ export function checkSigner({ certificates, signer }: SignedData, content: Uint8
   const claimed = octetsOf(signer.signedValue(MESSAGE_DIGEST));
   if (certificate === undefined || digest === undefined || claimed === undefined) return { state: 'unknown', certificate };
   if (!createHash(digest).update(content).digest().equals(claimed)) return { state: 'broken', certificate };
-  const publicKey = readCertificate(certificate)?.publicKey;
+  const publicKey = readPublicKey(certificate);
   if (publicKey === undefined || (publicKey.asymmetricKeyType !== 'rsa' && publicKey.asymmetricKeyType !== 'ec')) return { state: 'unknown', certificate };
   return { state: verify(digest, signer.signedAttributes, publicKey, signer.signature) ? 'holds' : 'broken', certificate };
 }
 
-/** A certificate to be read by Node, which throws for one it cannot read. */
-export function readCertificate(der: Uint8Array): X509Certificate | undefined {
+/** The key of a certificate; undefined for one that cannot be read, for which Node throws. */
+export function readPublicKey(certificate: Uint8Array): KeyObject | undefined {
   try {
-    return new X509Certificate(der);
+    return new X509Certificate(certificate).publicKey;
   } catch {
     return undefined;
   }

@@ -28,7 +28,10 @@ export function signatureRectangle(paper: PaperSize, role: SigningRole): readonl
   return [left, bottom, left + width, bottom + height];
 }
 
-/** The places for signatures, at the foot of the page it stands on; they must be left free above it. */
+/**
+ * The places for signatures, at the foot of the page it stands on: leave SIGNATURES_HEIGHT free above it. What is in
+ * them, "not signed" to begin with, belongs to their fields, so that signing takes it away.
+ */
 export function SignatureBoxes({ paper, labels }: { readonly paper: PaperSize; readonly labels: Partial<Record<SigningRole, string>> }) {
   return (['Preparer', 'Officer'] as const).map((role) => {
     const label = labels[role];
@@ -37,7 +40,7 @@ export function SignatureBoxes({ paper, labels }: { readonly paper: PaperSize; r
     return (
       <View key={role} style={[styles.place, { left, top: PAPER[paper].height - top - LABEL, width: right - left }]}>
         <Words style={styles.label}>{label}</Words>
-        <View style={styles.box}><Words style={styles.empty}>not signed</Words></View>
+        <View style={styles.box} />
       </View>
     );
   });
@@ -49,6 +52,5 @@ export const SIGNATURES_HEIGHT = HEIGHT + LABEL + ABOVE_FOOTER;
 const styles = StyleSheet.create({
   place: { position: 'absolute' },
   label: { height: LABEL, fontSize: TYPE.small },
-  box: { height: HEIGHT, borderWidth: 1, borderColor: COLOUR.ink, alignItems: 'center', justifyContent: 'center' },
-  empty: { fontSize: TYPE.small, color: COLOUR.ink2 },
+  box: { height: HEIGHT, borderWidth: 1, borderColor: COLOUR.ink },
 });

@@ -1,11 +1,12 @@
 import type { PdfDocument } from '../structure/document';
 import { catalogOf, getArray } from '../structure/get';
-import { arrayOf, dictOf, nameOf, refTo, withEntries, type PdfRef, type PdfValue } from '../structure/objects';
+import { arrayOf, dictOf, nameOf, refTo, withEntries, type PdfRef } from '../structure/objects';
 import { pagesOf, type PdfPage } from '../structure/pages';
 import { plainString } from '../structure/text';
 import { appendRevision, type AddedObject } from './append-revision';
+import { expectToFit, importPage } from './import-page';
 import { numbersAfter, openForSigning } from './open-for-signing';
-import type { Rectangle, SignatureField } from './signature-field';
+import type { SignatureField } from './signature-field';
 
 /** Print it, and let nobody move it (ISO 32000-2, 12.5.3). */
 const PRINT_AND_LOCKED = 4 + 128;
@@ -35,21 +36,17 @@ export function addSignatureFields(pdf: Uint8Array, fields: readonly SignatureFi
 
 interface Placed { readonly page: PdfPage; readonly widget: PdfRef; readonly objects: readonly AddedObject[] }
 
-function placeField({ role, page: index, rectangle }: SignatureField, pages: readonly PdfPage[], next: () => number): Placed {
+function placeField({ role, page: index, rectangle, appearance }: SignatureField, pages: readonly PdfPage[], next: () => number): Placed {
   const page = pages[index];
   if (page === undefined) throw new Error(`there is no page ${index}`);
-  const appearance = refTo(next());
+  const drawn = importPage(appearance, next);
+  expectToFit(drawn, arrayOf(rectangle));
   const widget = refTo(next());
   const body = dictOf({
     Type: nameOf('Annot'), Subtype: nameOf('Widget'), FT: nameOf('Sig'), T: plainString(role),
-    Rect: arrayOf(rectangle), F: PRINT_AND_LOCKED, P: page.ref, AP: dictOf({ N: appearance }),
+    Rect: arrayOf(rectangle), F: PRINT_AND_LOCKED, P: page.ref, AP: dictOf({ N: drawn.form }),
   });
-  return { page, widget, objects: [{ ref: appearance, body: emptyForm(rectangle) }, { ref: widget, body }] };
-}
-
-function emptyForm([left, bottom, right, top]: Rectangle): PdfValue {
-  const BBox = arrayOf([0, 0, right - left, top - bottom]);
-  return { kind: 'stream', dict: dictOf({ Type: nameOf('XObject'), Subtype: nameOf('Form'), BBox, Resources: dictOf({}), Length: 0 }), data: new Uint8Array() };
+  return { page, widget, objects: [...drawn.objects, { ref: widget, body }] };
 }
 
 function pageWith(document: PdfDocument, page: PdfPage, widgets: readonly PdfRef[]): readonly AddedObject[] {

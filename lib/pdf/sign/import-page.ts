@@ -35,6 +35,13 @@ export function importPage(pdf: Uint8Array, next: () => number): ImportedPage {
   return { width, height, form, objects: [{ ref: form, body: { kind: 'stream', dict, data: contents.data } }, ...copy.rest()] };
 }
 
+/** A drawing of another size would be stretched, and one that ran over has lost its last lines. @throws for either */
+export function expectToFit({ width, height }: ImportedPage, rectangle: PdfValue | undefined): void {
+  const [left = 0, bottom = 0, right = 0, top = 0] = isA(rectangle, 'array') ? rectangle.items.map(Number) : [];
+  const off = Math.max(Math.abs(right - left - width), Math.abs(top - bottom - height));
+  if (!(off < 0.5)) throw new Error('the picture of the signature is not as large as its place');
+}
+
 /** From the page or, as the format allows, from what is above it. */
 function mediaBox(document: PdfDocument, page: PdfDict): PdfArray {
   const own = document.resolve(page.entries.get('MediaBox') ?? getDict(document, page, 'Parent').entries.get('MediaBox'));

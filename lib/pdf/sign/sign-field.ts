@@ -2,9 +2,9 @@ import { latin1Bytes } from '../structure/characters';
 import type { PdfDocument } from '../structure/document';
 import { signatureFields } from '../structure/fields';
 import { catalogOf } from '../structure/get';
-import { dictOf, isA, refTo, withEntries, type PdfDict, type PdfRef } from '../structure/objects';
+import { dictOf, refTo, withEntries, type PdfRef } from '../structure/objects';
 import { appendRevision, type AddedObject } from './append-revision';
-import { importPage, type ImportedPage } from './import-page';
+import { expectToFit, importPage } from './import-page';
 import { numbersAfter, openForSigning } from './open-for-signing';
 import { byteRange, CONTENTS_BYTES, signatureTemplate, type SignatureFacts, type SignatureTemplate } from './signature-dictionary';
 import type { SignerRole } from './signature-field';
@@ -33,7 +33,7 @@ export async function signField(pdf: Uint8Array, { role, appearance, ...facts }:
   const next = numbersAfter(document);
   const signature = refTo(next());
   const drawn = importPage(appearance, next);
-  expectToFit(drawn, field.widget);
+  expectToFit(drawn, field.widget.entries.get('Rect'));
   const widget = withEntries(field.widget, { AP: dictOf({ N: drawn.form }), V: signature });
   const appended = appendRevision(document, [
     { ref: signature, body: template.body },
@@ -42,14 +42,6 @@ export async function signField(pdf: Uint8Array, { role, appearance, ...facts }:
     ...(first ? [allowances(document, signature)] : []),
   ]);
   return completed(appended.bytes, appended.bodyOffset(signature), template, signer);
-}
-
-/** A picture of another size would be stretched, and one that ran over would have lost its last lines. */
-function expectToFit({ width, height }: ImportedPage, widget: PdfDict): void {
-  const rectangle = widget.entries.get('Rect');
-  const [left = 0, bottom = 0, right = 0, top = 0] = isA(rectangle, 'array') ? rectangle.items.map(Number) : [];
-  const off = Math.max(Math.abs(right - left - width), Math.abs(top - bottom - height));
-  if (!(off < 0.5)) throw new Error('the picture of the signature is not as large as its place');
 }
 
 /** The catalog, saying which signature allows what. */

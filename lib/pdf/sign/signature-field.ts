@@ -9,4 +9,6 @@ export interface SignatureField {
   /** counted from 0 */
   readonly page: number;
   readonly rectangle: Rectangle;
+  /** a PDF of one page, as large as the field: what stands there until somebody signs */
+  readonly appearance: Uint8Array;
 }

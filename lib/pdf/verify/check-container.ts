@@ -1,6 +1,6 @@
 import { createHash, verify } from 'node:crypto';
 import { buildSignedData, signedAttributes } from '../cms/build-signed-data';
-import { checkSigner, readCertificate } from '../cms/check-signer';
+import { checkSigner, readPublicKey } from '../cms/check-signer';
 import { derOf, readDer } from '../cms/der';
 import { TIMESTAMP_TOKEN } from '../cms/oids';
 import { readSignedData, type SignedData } from '../cms/read-signed-data';
@@ -27,7 +27,7 @@ export function checkContainer(contents: Uint8Array, covered: Uint8Array, author
   if (signed === undefined || contents.subarray(length).some((byte) => byte !== 0)) return { certificate: undefined, issuedHere: false, stampedAt: undefined, fault: 'contents' };
   const check = checkSigner(signed, covered);
   const certificate = check.certificate;
-  const issuer = certificate === undefined || readCertificate(certificate) === undefined ? undefined : authorities.find((authority) => isIssuedBy(certificate, authority));
+  const issuer = certificate === undefined || readPublicKey(certificate) === undefined ? undefined : authorities.find((authority) => isIssuedBy(certificate, authority));
   if (certificate === undefined || issuer === undefined) return { certificate, issuedHere: false, stampedAt: undefined, fault: check.state === 'broken' ? 'digest' : undefined };
   return { certificate, issuedHere: true, ...checkOwn(der, signed, { certificate, issuer, digest: sha256(covered) }) };
 }
@@ -38,7 +38,7 @@ export function checkContainer(contents: Uint8Array, covered: Uint8Array, author
  */
 function checkOwn(der: Uint8Array, { signer }: SignedData, parts: { readonly certificate: Uint8Array; readonly issuer: Uint8Array; readonly digest: Uint8Array }): Pick<ContainerCheck, 'stampedAt' | 'fault'> {
   const attributes = signedAttributes(parts);
-  const key = readCertificate(parts.certificate)?.publicKey;
+  const key = readPublicKey(parts.certificate);
   if (key === undefined || !Buffer.from(attributes).equals(signer.signedAttributes) || !verify('sha256', attributes, key, signer.signature)) return { stampedAt: undefined, fault: 'digest' };
   const token = signer.unsignedValue(TIMESTAMP_TOKEN);
   const tokenDer = token === undefined ? undefined : derOf(token);

@@ -22,12 +22,12 @@ export async function listSessions(): Promise<readonly SignedInBrowser[]> {
 }
 
 /** Ends the session of this browser. */
-export async function signOut(): Promise<void> {
+export async function endSession(): Promise<void> {
   await auth().api.signOut({ headers: await headers() });
 }
 
 /** Ends every session of the account, this one too. */
-export async function signOutEverywhere(): Promise<void> {
+export async function endAllSessions(): Promise<void> {
   const sent = await headers();
   await auth().api.revokeOtherSessions({ headers: sent });
   await auth().api.signOut({ headers: sent });

@@ -14,7 +14,7 @@ export interface SignedSample {
 export async function signedSample(): Promise<SignedSample> {
   const school = await sampleSchool('Tern Lane School');
   const unsigned = await renderSample({ lines: ['Four packs at most are charged at once.'] });
-  const fields = withFields(unsigned);
+  const fields = await withFields(unsigned);
   const prepared = await signAs(fields, 'Preparer', 'Katarzyna Müller', await school.signer('Katarzyna Müller'));
   const signed = await signAs(prepared, 'Officer', 'Αλέξανδρος 王小明', await school.signer('Αλέξανδρος 王小明'));
   return { school, unsigned, fields, prepared, signed };

@@ -4,7 +4,7 @@ import { addSignatureFields } from '@/lib/pdf/sign/add-signature-fields';
 import { signField } from '@/lib/pdf/sign/sign-field';
 import { renderSample } from '@/tests/support/pdf/sample-paper';
 import { sampleSchool } from '@/tests/support/pdf/school';
-import { signAs, SIGNED_AT, withFields } from '@/tests/support/pdf/signed-paper';
+import { emptyPlace, signAs, SIGNED_AT, withFields } from '@/tests/support/pdf/signed-paper';
 import { signedSample, type SignedSample } from '@/tests/support/pdf/signed-sample';
 import { signatureParts } from '@/tests/support/pdf/signature-parts';
 import { asFile, runTool, textOf } from '@/tests/support/pdf/tools';
@@ -66,11 +66,13 @@ describe('a paper signed by two, one after the other', () => {
 
   it('shows who signed, as which, why and by whose clock', () => {
     const text = textOf(sample.signed, '-layout');
+    expect(text).not.toContain('not signed');
+    expect(textOf(sample.prepared)).toContain('not signed');
     for (const words of ['Katarzyna Müller', 'Αλέξανδρος 王小明', 'Safety officer, Tern Lane School', 'Prepared and seen on site', '2026-11-26, 08:41 UTC by the clock of the computer', 'Certificate 9c41 07be 5d20 e83a']) expect(text).toContain(words);
   });
 
   it('says that only signing is allowed after the first signature', () => {
-    const text = runTool('qpdf', ['--json', '--json-key=objects', asFile(sample.signed)]).text;
+    const text = runTool('qpdf', ['--json', '--json-key=qpdf', asFile(sample.signed)]).text;
     expect(text).toContain('"/TransformMethod": "/DocMDP"');
     expect(text.match(/"\/P": 2\b/g)).toHaveLength(1);
     expect(text.match(/"\/SigFlags": 3/g)).not.toBeNull();
@@ -111,15 +113,16 @@ describe('signing', () => {
 
   it('can be the officer’s alone, as on the paper of an incident', async () => {
     const school = await sampleSchool('Tern Lane School');
-    const pdf = addSignatureFields(await renderSample({ paper: 'LETTER' }), [{ role: 'Officer', page: 0, rectangle: [80, 80, 314.64, 192] }]);
+    const pdf = addSignatureFields(await renderSample({ paper: 'LETTER' }), [{ role: 'Officer', page: 0, rectangle: [80, 80, 314.64, 192], appearance: await emptyPlace() }]);
     expect(pdfsig(await signAs(pdf, 'Officer', 'A', await school.signer('A')))[0]).toContain('Signature is Valid');
   });
 
-  it('puts a field on a page that is there, once for each role, and only into a file without a form', () => {
-    const place = { page: 0, rectangle: [0, 0, 10, 10] as const };
+  it('puts a field on a page that is there, once for each role, and only into a file without a form', async () => {
+    const place = { page: 0, rectangle: [0, 0, 234.64, 112] as const, appearance: await emptyPlace() };
     expect(() => addSignatureFields(sample.unsigned, [{ ...place, role: 'Officer', page: 7 }])).toThrow('no page 7');
     expect(() => addSignatureFields(sample.unsigned, [{ ...place, role: 'Officer' }, { ...place, role: 'Officer' }])).toThrow('two of one role');
     expect(() => addSignatureFields(sample.unsigned, [])).toThrow('no fields');
-    expect(() => withFields(sample.fields)).toThrow('a form already');
+    expect(() => addSignatureFields(sample.unsigned, [{ ...place, role: 'Officer', rectangle: [0, 0, 10, 10] }])).toThrow('not as large as its place');
+    await expect(withFields(sample.fields)).rejects.toThrow('a form already');
   });
 });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { nearest } from '@/lib/interchange/nearest';
+import { nearest } from '@/lib/questionnaire/nearest';
 
 const KNOWN = ['charge-box', 'charge-bag', 'charges', 'charge-runaway', 'exits'];
 
