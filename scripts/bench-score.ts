@@ -5,7 +5,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { cpus } from 'node:os';
-import { edition1 } from '@/lib/content/edition-1';
+import { currentContent } from '@/lib/content/editions';
 import { resolveVenue } from '@/lib/core/answers/resolve-venue';
 import type { AssessmentDocument } from '@/lib/core/document';
 import { quickScore } from '@/lib/core/quick-score';
@@ -25,14 +25,14 @@ const documentOf = (venue: string): AssessmentDocument =>
 
 function measure(venue: string): void {
   const document = documentOf(venue);
-  const resolved = resolveVenue(edition1, document);
+  const resolved = resolveVenue(currentContent, document);
   const setup = riskSetup(resolved, document);
   const plan = drawPlan(setup, resolved);
   const few = medianMilliseconds(() => runDraws(plan, 4000, 1), 15);
   const many = medianMilliseconds(() => runDraws(plan, 100_000, 1), 5);
   const plain = medianMilliseconds(() => plainDraws(setup, resolved, PLAIN_DRAWS, 1), 5);
-  const whole = medianMilliseconds(() => score(edition1, document, { seed: 1, draws: 4000, inputHash: '' }), 7);
-  const quick = medianMilliseconds(() => quickScore(edition1, document), 15);
+  const whole = medianMilliseconds(() => score(currentContent, document, { seed: 1, draws: 4000, inputHash: '' }), 7);
+  const quick = medianMilliseconds(() => quickScore(currentContent, document), 15);
   const perSecond = (draws: number, ms: number): string => Math.round((draws / ms) * 1000).toLocaleString('en-GB');
   console.log(venue);
   console.log(`  4,000 draws              ${few.toFixed(1)} ms   ${perSecond(4000, few)} draws/s`);
@@ -46,7 +46,7 @@ console.log(`Node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}
 for (const venue of VENUES) measure(venue);
 const profiled = documentOf('ordinary-classroom');
 const hottest = await hottestFunctions(() => {
-  for (let run = 0; run < 10; run += 1) score(edition1, profiled, { seed: run, draws: 4000, inputHash: '' });
+  for (let run = 0; run < 10; run += 1) score(currentContent, profiled, { seed: run, draws: 4000, inputHash: '' });
 });
 console.log('hottest functions of the whole score, own time');
 for (const one of hottest.slice(0, 3)) console.log(`  ${(one.share * 100).toFixed(0).padStart(3)} %  ${one.name}  ${one.file}`);

@@ -2,10 +2,10 @@ import type { Answer } from '@/lib/core/document';
 import { type Decision, yes } from './standing';
 
 /** One answer as it is kept: who gave it last, and a count that goes up with every change. */
-export interface KeptAnswer { readonly value: Answer; readonly note: string; readonly revision: number; readonly by: string }
+export interface KeptAnswer { readonly value: Answer | null; readonly notSureTicks: readonly string[]; readonly note: string; readonly revision: number; readonly by: string }
 
 /** What a page sends: the answer, and the revision that stood on it when it was opened (0: none yet). */
-export interface SentAnswer { readonly value: Answer | null; readonly note: string; readonly seen: number }
+export interface SentAnswer { readonly value: Answer | null; readonly notSureTicks: readonly string[]; readonly note: string; readonly seen: number }
 
 export type AnswerChange = { readonly kind: 'same' } | { readonly kind: 'write'; readonly revision: number } | { readonly kind: 'clear'; readonly revision: number };
 
@@ -22,7 +22,7 @@ export function reviseAnswer(kept: KeptAnswer | null, sent: SentAnswer): Decisio
 
 function same(kept: KeptAnswer | null, sent: SentAnswer): boolean {
   if (kept === null) return sent.value === null && sent.note === '';
-  return kept.note === sent.note && ordered(kept.value) === ordered(sent.value);
+  return kept.note === sent.note && ordered(kept.value) === ordered(sent.value) && ordered(kept.notSureTicks) === ordered(sent.notSureTicks);
 }
 
 /** Text that is equal for equal answers, in whatever order their parts came. */

@@ -1,5 +1,8 @@
+import { z } from 'zod';
+
 /** Where an assessment stands on its way; nothing is ever taken back to an earlier version. */
-export type AssessmentState = 'draft' | 'with-officer' | 'returned' | 'signed' | 'superseded' | 'withdrawn';
+export const AssessmentStateSchema = z.enum(['draft', 'with-officer', 'returned', 'signed', 'superseded', 'withdrawn']);
+export type AssessmentState = z.output<typeof AssessmentStateSchema>;
 
 /** What decides who may do what with one version of an assessment. */
 export interface Standing {
@@ -19,4 +22,4 @@ export const yes = <Change>(change: Change): Decision<Change> => ({ ok: true, ch
 export const no = (why: string): { readonly ok: false; readonly why: string } => ({ ok: false, why });
 
 /** Whether answers may be changed: nobody edits what lies with the officer or has been signed. */
-export function isOpen(state: AssessmentState): boolean { return state === 'draft' || state === 'returned'; }
+export function isOpen(state: string): boolean { return state === 'draft' || state === 'returned'; }

@@ -152,6 +152,12 @@ interface QuestionBase {
   readonly notSure: boolean;
   readonly source: string;
   readonly showIf?: Condition;
+  /**
+   * State of its controls where it is not asked; not applicable when missing. In place where the answer
+   * before says that nobody is exposed: not applicable would give such a room less credit than one where
+   * nobody has asked.
+   */
+  readonly hiddenAs?: 'in place';
   /** what it takes to read and answer, our judgement: four words a second and a moment for each decision */
   readonly seconds?: number;
   /** for the building's caretaker: can be sent on */
@@ -380,7 +386,11 @@ export interface Content {
   readonly scenarios: readonly Scenario[];
   readonly physics: readonly (Spread & { readonly id: PhysicsId })[];
   readonly constants: readonly (Constant & { readonly id: ConstantId })[];
-  readonly models: Readonly<Record<string, unknown>> & { readonly timeToAegl?: { readonly compares: 'whole exposure'; readonly rule: string } };
+  readonly models: Readonly<Record<string, unknown>> & {
+    readonly timeToAegl?: { readonly compares: 'whole exposure'; readonly rule: string };
+    /** the box of moving air outdoors is never smaller than the room that the same place would be indoors */
+    readonly outdoorAir?: { readonly volume: 'at least the room'; readonly rule: string };
+  };
   readonly aegl: AeglTables;
   readonly idlh: { readonly HF: number; readonly CO: number; readonly kind: Kind; readonly source: string };
   readonly reentry: { readonly HF: number; readonly CO: number; readonly rule: string; readonly kind: Kind; readonly source: string };

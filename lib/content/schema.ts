@@ -30,7 +30,10 @@ const ContentSchema = z.strictObject({
   scenarios: z.array(scenarioSchema),
   physics: z.array(spreadSchema),
   constants: z.array(constantSchema),
-  models: z.looseObject({ timeToAegl: z.strictObject({ compares: z.literal('whole exposure'), rule: z.string() }).optional() }),
+  models: z.looseObject({
+    timeToAegl: z.strictObject({ compares: z.literal('whole exposure'), rule: z.string() }).optional(),
+    outdoorAir: z.strictObject({ volume: z.literal('at least the room'), rule: z.string() }).optional(),
+  }),
   aegl: aeglSchema,
   idlh: idlhSchema,
   reentry: reentrySchema,

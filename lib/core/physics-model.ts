@@ -23,6 +23,8 @@ export type PhysicsModel = Readonly<Record<PhysicsId, Levels>> & Readonly<Record
   readonly reentry: { readonly HF: number; readonly CO: number };
   /** what is compared with a guideline level when the time to it is sought */
   readonly timeToAegl: 'whole exposure' | 'momentary concentration';
+  /** whether the box of air outdoors grows with the room whose place it takes */
+  readonly outdoorsAtLeastRoom: boolean;
 };
 
 /**
@@ -51,6 +53,7 @@ export function physicsModel(content: Content): PhysicsModel {
     idlh: { HF: content.idlh.HF, CO: content.idlh.CO },
     reentry: { HF: content.reentry.HF, CO: content.reentry.CO },
     timeToAegl: content.models.timeToAegl?.compares ?? 'momentary concentration',
+    outdoorsAtLeastRoom: content.models.outdoorAir !== undefined,
   };
 }
 

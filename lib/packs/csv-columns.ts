@@ -2,7 +2,7 @@ import type { CsvColumn } from '@/lib/csv/write-csv';
 import { CELL_TYPES, type CellTypeId } from './cell-types';
 import type { Pack } from './pack';
 import type { PackInput } from './pack-input';
-import { stateWords } from './pack-states';
+import { stateWords } from './states/pack-states';
 
 export interface PackColumn {
   readonly field: keyof PackInput;

@@ -1,4 +1,4 @@
-import type { PackState } from './pack-states';
+import type { PackState } from './states/pack-states';
 
 /** What the label and the school's papers say of a pack. What nobody knows is null. */
 export interface PackDetails {

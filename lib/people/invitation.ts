@@ -37,13 +37,13 @@ export interface InvitationState {
   readonly revokedAt: Date | null;
 }
 
-export type InvitationVerdict = { readonly ok: true } | { readonly ok: false; readonly reason: string };
+export type InvitationVerdict<Invitation> = { readonly ok: true; readonly invitation: Invitation } | { readonly ok: false; readonly reason: string };
 
 /** Returns whether a link can still be used. Whoever holds it may know what became of it. */
-export function judgeInvitation(invitation: InvitationState | null, now: Date): InvitationVerdict {
+export function judgeInvitation<Invitation extends InvitationState>(invitation: Invitation | null, now: Date): InvitationVerdict<Invitation> {
   if (!invitation) return { ok: false, reason: 'This link is not one of ours. Perhaps a part of it is missing: copy it again, whole' };
   if (invitation.usedAt) return { ok: false, reason: 'This link was used already. Sign in, or ask your safety officer for another' };
   if (invitation.revokedAt) return { ok: false, reason: 'This link was taken back. Ask your safety officer for another' };
   if (invitation.expiresAt <= now) return { ok: false, reason: `This link is too old: it worked for ${INVITATION_DAYS} days. Ask your safety officer for another` };
-  return { ok: true };
+  return { ok: true, invitation };
 }

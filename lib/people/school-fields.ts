@@ -16,7 +16,7 @@ function telephone(missing: string) {
 }
 
 /** Zones the system knows, by their IANA names; UTC is not among those it lists. */
-const isTimeZone = (name: string) => name === 'UTC' || Intl.supportedValuesOf('timeZone').includes(name);
+export const TIME_ZONES: readonly string[] = ['UTC', ...Intl.supportedValuesOf('timeZone')];
 
 /** What is asked about a school, when it is made and when it is changed. */
 export const SCHOOL_FIELDS = {
@@ -29,8 +29,12 @@ export const SCHOOL_FIELDS = {
   units: oneOf(UNITS, 'Choose the units you measure in'),
   paper: oneOf(PAPERS, 'Choose the paper you print on'),
   locale: oneOf(LOCALES, 'Choose how dates and numbers are written'),
-  timeZone: z.string({ error: CHOOSE_ZONE }).refine(isTimeZone, CHOOSE_ZONE),
+  timeZone: z.string({ error: CHOOSE_ZONE }).refine((zone) => TIME_ZONES.includes(zone), CHOOSE_ZONE),
 };
 
 export const SchoolFieldsSchema = z.object(SCHOOL_FIELDS);
 export type SchoolFields = z.output<typeof SchoolFieldsSchema>;
+
+/** A change of a school; `revision` is of the state the form was filled from. */
+export const SchoolChangeSchema = SchoolFieldsSchema.extend({ revision: z.coerce.number().int() });
+export type SchoolChange = z.output<typeof SchoolChangeSchema>;

@@ -4,7 +4,7 @@ import { listed, rangeInWords, sayValue } from './say-value';
 
 /** Numbers by input, each in its range, a part never more than its whole. */
 export function checkNumbers(fields: readonly NumberField[], raw: unknown): AnswerCheck {
-  const names = listed(fields.map((field) => field.input));
+  const names = listed(fields.filter(({ earlier }) => earlier === undefined).map((field) => field.input));
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) {
     return wrong({ path: [], problem: sayValue(raw), expected: `an object with numbers for ${names}, or "${NOT_SURE}"` });
   }

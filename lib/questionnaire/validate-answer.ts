@@ -5,8 +5,6 @@ import { checkNumbers } from './check-numbers';
 import { checkTicks } from './check-ticks';
 import { listed, sayValue } from './say-value';
 
-export { NOT_SURE } from './answer-fault';
-
 const CONTROL_CHARACTER = /\p{Cc}/u;
 
 /**
@@ -26,9 +24,9 @@ export function validateAnswer(question: Question, raw: unknown): AnswerCheck {
 const idsOf = (options: readonly AnswerOption[]): readonly string[] => options.map((option) => option.id);
 
 function checkChoice(options: readonly AnswerOption[], raw: unknown, notSure: boolean): AnswerCheck {
-  const ids = idsOf(options);
-  if (typeof raw === 'string' && ids.includes(raw)) return { ok: true, answer: raw };
-  const expected = `one of ${listed(notSure ? [...ids, NOT_SURE] : ids)}`;
+  if (typeof raw === 'string' && idsOf(options).includes(raw)) return { ok: true, answer: raw };
+  const offered = idsOf(options.filter(({ earlier }) => earlier !== true));
+  const expected = `one of ${listed(notSure ? [...offered, NOT_SURE] : offered)}`;
   return wrong({ path: [], problem: sayValue(raw), expected });
 }
 

@@ -17,7 +17,7 @@ export const metadata: Metadata = { title: 'Make your school' };
 
 export default async function BeginPage() {
   if (await isSchoolThere()) redirect('/sign-in');
-  const values = schoolDefaults((await headers()).get('accept-language'));
+  const values = { ...schoolDefaults((await headers()).get('accept-language')), timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone };
   return (
     <>
       <PageHead title="Make your school" lead="About five minutes. Everything here can be changed later. Nothing is kept until you press the button at the end." />

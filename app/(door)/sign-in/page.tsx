@@ -14,11 +14,11 @@ import { signInAction } from './actions';
 export const metadata: Metadata = { title: 'Sign in' };
 
 interface SignInPageProps {
-  readonly searchParams: Promise<{ readonly then?: string; readonly out?: string }>;
+  readonly searchParams: Promise<{ readonly then?: string; readonly out?: string; readonly new?: string }>;
 }
 
 export default async function SignInPage({ searchParams }: SignInPageProps) {
-  const { then, out } = await searchParams;
+  const { then, out, new: fresh } = await searchParams;
   if (!(await isSchoolThere())) redirect('/begin');
   if (await currentActor()) redirect(ownPath(then));
   return (
@@ -26,6 +26,7 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
       <PageHead title="Sign in" />
       <p className="door-verify">Have you been handed a report? <Link href="/verify" prefetch={false}>Verify the paper</Link>. It needs no account.</p>
       {out === undefined ? null : <Notice kind="done" title="You are signed out." />}
+      {fresh === undefined ? null : <Notice kind="done" title="The new password is set. Sign in with it." />}
       <ActionForm action={signInAction} faultsTitle="Not signed in">
         <FormHidden name="then" value={ownPath(then)} />
         <FormLine name="email" label="E-mail" type="email" autoComplete="username" spellCheck={false} />

@@ -2,11 +2,11 @@
 
 import { useCallback } from 'react';
 import { DisclosureTable } from '@/app/_components/ui/disclosure';
-import { blankLines } from '../_state/edit-ticks';
+import type { AnswerPage } from '@/lib/questionnaire/pages';
+import { blankLines } from '@/lib/questionnaire/ticks';
 import { useOpenedByHash } from '../_state/use-opened-by-hash';
-import { answerOf, type WholeDocument } from '../_state/whole-document';
+import { answerOf, notSureTicksOf, type WholeDocument } from '../_state/whole-document';
 import { aboutTime } from '../_words/time-words';
-import type { AnswerPage } from './answer-groups';
 import { type EditAnswers, questionAnchor } from './question-parts';
 import { QuestionRow } from './question-row';
 
@@ -47,7 +47,7 @@ export function AnswersPage({ page, alsoHere, headingLevel, whole, edit }: Answe
 
 function countWords({ questions, answered, notSure, seconds }: AnswerPage, whole: WholeDocument): string {
   const unsure = notSure === 0 ? '' : `, ${notSure} not sure`;
-  const blanks = questions.flatMap((question) => (question.kind === 'ticks' && answerOf(whole, question.id) !== undefined ? blankLines(whole, question) : [])).length;
+  const blanks = questions.flatMap((question) => (question.kind === 'ticks' && answerOf(whole, question.id) !== undefined ? blankLines(question, answerOf(whole, question.id), notSureTicksOf(whole, question.id)) : [])).length;
   const blank = blanks === 0 ? '' : `, ${blanks} ${blanks === 1 ? 'line' : 'lines'} blank`;
   const time = seconds === null ? '' : `, ${aboutTime(seconds)}`;
   return `${answered} of ${questions.length} answered${unsure}${blank}${time}`;

@@ -5,11 +5,11 @@ import { Progress } from '@/app/_components/ui/progress';
 import { Section } from '@/app/_components/ui/section';
 import type { InputValue } from '@/lib/content/model';
 import type { Answer } from '@/lib/core/document';
+import { answerGroups, secondsOf } from '@/lib/questionnaire/pages';
 import { type Resolution, resolve } from '@/lib/questionnaire/resolve';
 import { useContent } from '../_state/use-content';
 import { partOf, type WholeDocument } from '../_state/whole-document';
 import { aboutTime } from '../_words/time-words';
-import { answerGroups, secondsOf } from './answer-groups';
 import { AnswersSection } from './answers-section';
 import { KeeperList } from './keeper-list';
 import type { EditAnswers } from './question-parts';
@@ -21,6 +21,7 @@ export const AnswersPart = memo(function AnswersPart({ whole, edit }: { readonly
     content,
     partOf(whole, 'answers') as Readonly<Record<string, Answer>>,
     partOf(whole, 'inputs') as Readonly<Record<string, InputValue>>,
+    partOf(whole, 'notSureTicks') as Readonly<Record<string, readonly string[]>>,
   );
   const groups = answerGroups(content, resolution);
   const pages = groups.reduce((sum, group) => sum + group.pages.length, 0);

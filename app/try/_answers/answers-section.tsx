@@ -1,6 +1,6 @@
+import type { AnswerGroup } from '@/lib/questionnaire/pages';
 import type { WholeDocument } from '../_state/whole-document';
 import { aboutTime } from '../_words/time-words';
-import type { AnswerGroup } from './answer-groups';
 import { AnswersPage } from './answers-page';
 import type { EditAnswers } from './question-parts';
 

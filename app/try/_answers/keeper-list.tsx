@@ -1,6 +1,6 @@
 import { Disclosure } from '@/app/_components/ui/disclosure';
 import type { Question } from '@/lib/content/model';
-import { keeperQuestions } from './answer-groups';
+import { keeperQuestions } from '@/lib/questionnaire/pages';
 import { questionAnchor } from './question-parts';
 
 /** What the caretaker knows better than the team, in one list to be passed on. */

@@ -8,11 +8,11 @@ import { Fieldset } from '@/app/_components/ui/fieldset';
 import { NumberField } from '@/app/_components/ui/text-field';
 import type { NumberField as NumberFieldDefinition, Question } from '@/lib/content/model';
 import type { Answer } from '@/lib/core/document';
-import { NOT_SURE } from '@/lib/questionnaire/validate-answer';
+import { NOT_SURE } from '@/lib/questionnaire/answer-fault';
+import { type EarlierFigure, earlierFigures, withEarlier } from '@/lib/questionnaire/earlier-fields';
+import { askedFields, boxesOf } from '@/lib/questionnaire/number-boxes';
+import { type Numbers, numberFormSchema, numbersIn, type Typed, typedFrom } from '@/lib/questionnaire/number-form';
 import { withAnswer, withNumbers } from '../_state/edit-document';
-import { type EarlierFigure, earlierFigures, withEarlier } from './earlier-fields';
-import { askedFields, boxesOf } from './number-boxes';
-import { type Numbers, numberFormSchema, numbersIn, type Typed, typedFrom } from './number-form';
 import { changeOf, questionAnchor, QuestionHint, type QuestionProps } from './question-parts';
 
 interface NumberQuestionProps extends QuestionProps<Extract<Question, { kind: 'number' }>> { readonly answer: Answer | undefined }

@@ -6,7 +6,8 @@ import { Fieldset } from '@/app/_components/ui/fieldset';
 import { TextField } from '@/app/_components/ui/text-field';
 import type { Question } from '@/lib/content/model';
 import type { Answer } from '@/lib/core/document';
-import { NOT_SURE, validateAnswer } from '@/lib/questionnaire/validate-answer';
+import { NOT_SURE } from '@/lib/questionnaire/answer-fault';
+import { validateAnswer } from '@/lib/questionnaire/validate-answer';
 import { withAnswer } from '../_state/edit-document';
 import { changeOf, questionAnchor, QuestionHint, type QuestionProps } from './question-parts';
 

@@ -1,7 +1,8 @@
-import { FourTicks, type FourTick } from '@/app/_components/ui/four-ticks';
+import { FourTicks } from '@/app/_components/ui/four-ticks';
 import type { TickLine } from '@/lib/content/model';
-import { saidOfLine, type TickQuestion, withLine } from '../_state/edit-ticks';
-import type { WholeDocument } from '../_state/whole-document';
+import { linesSaid, type TickQuestion } from '@/lib/questionnaire/ticks';
+import { withLine } from '../_state/edit-ticks';
+import { answerOf, notSureTicksOf, type WholeDocument } from '../_state/whole-document';
 import { changeOf, questionAnchor, QuestionHint, type QuestionProps } from './question-parts';
 
 interface TicksQuestionProps extends QuestionProps<TickQuestion> { readonly whole: WholeDocument }
@@ -14,7 +15,7 @@ export function TicksQuestion({ question, whole, edit }: TicksQuestionProps) {
       legend={question.text}
       hint={<QuestionHint question={question} />}
       rows={question.options.map((line) => ({ value: line.id, label: line.label, hint: <LineHint line={line} /> }))}
-      ticks={ticksOf(question, whole)}
+      ticks={linesSaid(question, answerOf(whole, question.id), notSureTicksOf(whole, question.id))}
       onChange={(line, tick) => edit.change((document) => withLine(document, question, line, tick), changeOf(question))}
     />
   );
@@ -24,11 +25,4 @@ export function TicksQuestion({ question, whole, edit }: TicksQuestionProps) {
 function LineHint({ line }: { readonly line: TickLine }) {
   const worth = line.partly.state === 'absent' ? ' (counts as no)' : '';
   return <><b>Partly:</b> {line.partly.label}{worth}.{line.keeper === true ? ' The building’s caretaker knows.' : ''}</>;
-}
-
-function ticksOf(question: TickQuestion, whole: WholeDocument): Readonly<Record<string, FourTick>> {
-  return Object.fromEntries(question.options.flatMap((line): [string, FourTick][] => {
-    const said = saidOfLine(whole, question, line);
-    return said === undefined ? [] : [[line.id, said]];
-  }));
 }

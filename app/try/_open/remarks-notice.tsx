@@ -1,6 +1,6 @@
 import { Notice } from '@/app/_components/ui/notice';
 import type { Content, Question } from '@/lib/content/model';
-import type { DocumentRemark } from '@/lib/interchange/checks/remarks';
+import type { DocumentRemark } from '@/lib/interchange/checks/remark';
 import { questionAnchor } from '../_answers/question-parts';
 
 interface RemarksNoticeProps { readonly remarks: readonly DocumentRemark[]; readonly content: Content }

@@ -35,7 +35,7 @@ export function FirstPart({ result, sets, complete, plan }: FirstPartProps) {
   const above = settling.filter((action) => chosen.controls.includes(action.control)).map((action) => action.title);
   if (result.actions.length === 0) return <Section id="first" title="What to do first"><p>Nothing is left to put in place.</p></Section>;
   return (
-    <Section id="first" title="What to do first" aside="best set for your effort, worked out exactly">
+    <Section id="first" title="What to do first" aside="the best set is exact; all percentages are by this model, our judgement">
       {settling.length === 0 ? null : (<><h3>First what settles a stop</h3><ActionRows actions={settling} plan={plan} /></>)}
       <h3>{settling.length === 0 ? 'What takes most harm away for the effort' : 'Then what takes most harm away for the effort'}</h3>
       {nothing
@@ -49,7 +49,7 @@ export function FirstPart({ result, sets, complete, plan }: FirstPartProps) {
         {chosen.controls.length === 0 ? null : <Button kind="main" onClick={() => plan.all(chosen.controls)} unavailable={chosen.controls.every((control) => plan.has(control)) ? 'All of these are planned.' : undefined}>Plan {chosen.controls.length === 1 ? 'this one' : `these ${chosen.controls.length}`}</Button>}
         {budget === own ? null : <Button onClick={() => plan.budget(budget)}>Keep {budget} points in the document</Button>}
       </div>
-      <p className="small muted after">{content.controls.some((control) => control.moves !== undefined) ? 'An action counts with the distances and rooms it changes.' : 'Only what the action does by itself is counted. Moving the table or the store changes distances too, so the true gain can be larger.'} All percentages are by this model, our judgement.</p>
+      <p className="small muted after">{content.controls.some((control) => control.moves !== undefined) ? 'An action counts with the distances and rooms it changes.' : 'Only what the action does by itself is counted. Moving the table or the store changes distances too, so the true gain can be larger.'}</p>
       {others.length === 0 ? null : <Disclosure summary={others.length === 1 ? 'One more thing that could be done' : `${others.length} more things that could be done`}><ActionRows actions={others} plan={plan} /></Disclosure>}
     </Section>
   );

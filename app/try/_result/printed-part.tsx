@@ -1,12 +1,14 @@
 import { Table } from '@/app/_components/ui/table';
 import type { Content } from '@/lib/content/model';
-import type { WholeDocument } from '../_state/whole-document';
+import type { AssessmentDocument } from '@/lib/core/document';
+import { printedInputs } from '@/lib/questionnaire/printed-inputs';
+import { partOf, type WholeDocument } from '../_state/whole-document';
 import { AnswerName } from './answer-name';
-import { printedInputs } from './printed-inputs';
 
 /** What goes onto the paper as it was answered and changes no figure; what nobody has asked stands first. */
 export function PrintedPart({ content, whole }: { readonly content: Content; readonly whole: WholeDocument }) {
-  const rows = printedInputs(content, whole);
+  // The document has been read already, so its parts have the shapes of the format.
+  const rows = printedInputs(content, { answers: partOf(whole, 'answers'), inputs: partOf(whole, 'inputs') } as AssessmentDocument);
   if (rows.length === 0) return null;
   return (
     <>

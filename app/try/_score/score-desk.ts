@@ -1,6 +1,6 @@
 import type { QuickScore } from '@/lib/core/quick-score';
 import type { BestSet, ScoreResult } from '@/lib/core/result';
-import type { DocumentRemark } from '@/lib/interchange/checks/remarks';
+import type { DocumentRemark } from '@/lib/interchange/checks/remark';
 import type { DocumentFault } from '@/lib/interchange/json/fault';
 import type { ScoreReply, ScoreRequest } from './protocol';
 

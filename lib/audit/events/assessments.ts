@@ -32,7 +32,7 @@ export const ASSESSMENT_EVENTS = {
   'assessment.suspended': reason,
   'assessment.suspension-lifted': reason,
   'assessment.withdrawn': reason,
-  'stop.accepted': z.strictObject({ stopId: id, reason: words, replacement: words, endsOn: day }),
+  'stop.accepted': z.strictObject({ stopId: id, reason: words, replacement: words, endsOn: day, paper: words.nullable() }),
   'stop.acceptance-withdrawn': z.strictObject({ stopId: id, reason: words }),
   'review.asked': z.strictObject({ cause: words, reason: words, incidentId: id.nullable() }),
   'review.settled': z.strictObject({ requestId: id, how: words }),

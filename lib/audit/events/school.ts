@@ -16,6 +16,7 @@ export const SCHOOL_EVENTS = {
   'person.left': z.strictObject({ reason: words.nullable() }),
   'person.back': none,
   'person.forgotten': none,
+  'person.password-link-made': none,
   'person.password-changed': none,
   'person.signed-out-everywhere': none,
   'invitation.made': z.strictObject({ role, forWhom: words, expiresAt: moment }),

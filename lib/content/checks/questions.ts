@@ -14,6 +14,7 @@ export function questionFaults(content: Content): readonly ContentFault[] {
       ...must(sections.has(question.section), where, `section ${question.section} is unknown`),
       ...kindFaults(question.source, where),
       ...(question.showIf === undefined ? [] : conditionFaults(content, question.showIf, where, { askedBefore: asked, derivedAllowed: false })),
+      ...must(question.hiddenAs === undefined || question.showIf !== undefined, where, 'says what it is when hidden, and is never hidden'),
       ...inputsSetBy(question).flatMap((input) => must(idsOf(content.inputs).has(input), where, `input ${input} is unknown`)),
       ...kindOfQuestionFaults(content, question, where),
     ];

@@ -51,6 +51,7 @@ const asked = {
   notSure: z.boolean(),
   source: text,
   showIf: conditionSchema.optional(),
+  hiddenAs: z.literal('in place').optional(),
   seconds: z.int().min(1).optional(),
   keeper: z.literal(true).optional(),
   prefilledFrom: z.array(z.enum(['site', 'area', 'packs', 'sessions'])).min(1).optional(),

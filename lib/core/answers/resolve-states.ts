@@ -10,7 +10,8 @@ export function controlsOf(question: Question): readonly string[] {
 }
 
 /**
- * States that one question gives its controls. Hidden: not applicable. Not answered or not sure: not sure.
+ * States that one question gives its controls. Hidden: not applicable, or what the question says it then is.
+ * Not answered or not sure: not sure.
  * @param notSureTicks options of a multi question that were left open one by one (amendment A47)
  */
 export function statesFrom(
@@ -21,7 +22,7 @@ export function statesFrom(
 ): ReadonlyMap<string, ControlState> {
   if (question.kind === 'number' || question.kind === 'text') return new Map();
   if (standing !== 'answered') {
-    const state: ControlState = standing === 'hidden' ? 'not applicable' : 'not sure';
+    const state: ControlState = standing === 'hidden' ? question.hiddenAs ?? 'not applicable' : 'not sure';
     return new Map(controlsOf(question).map((control) => [control, state]));
   }
   if (question.kind === 'choice') {

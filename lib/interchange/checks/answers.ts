@@ -1,7 +1,9 @@
 import type { Content, Question } from '@/lib/content/model';
+import { checkList } from '@/lib/questionnaire/check-list';
 import { listed, quoted, sayValue } from '@/lib/questionnaire/say-value';
 import { validateAnswer } from '@/lib/questionnaire/validate-answer';
 import { type DocumentFault, faultAt } from '../json/fault';
+import type { Path } from '../json/json-path';
 import { entriesOf, itemsOf, memberOf } from '../json/object';
 import { expectedId } from './known-ids';
 
@@ -13,18 +15,26 @@ export function answerFaults(value: unknown, content: Content): readonly Documen
   });
 }
 
-/** Options said to be not known (amendment A47): of a multi question, existing, once, and not ticked as well. */
+/** Options or lines said to be not known (amendment A47): of a question that takes several, existing, once, and not answered as well. */
 export function tickFaults(value: unknown, content: Content): readonly DocumentFault[] {
   return byQuestion(value, 'notSureTicks', content, (question, ticks) => {
     const place = ['notSureTicks', question.id];
-    if (question.kind !== 'multi') return [faultAt(place, 'belongs to a question that takes one answer', `"not sure" as the answer to ${quoted(question.id)}`)];
-    const check = validateAnswer(question, ticks);
-    if (ticks === 'not sure' || !Array.isArray(ticks)) return [faultAt(place, sayValue(ticks), `a list of any of ${listed(question.options.map(({ id }) => id))}`)];
+    if (question.kind !== 'multi' && question.kind !== 'ticks') return [faultAt(place, 'belongs to a question that takes one answer', `"not sure" as the answer to ${quoted(question.id)}`)];
+    if (!Array.isArray(ticks)) return [faultAt(place, sayValue(ticks), `a list of any of ${listed(question.options.map(({ id }) => id))}`)];
+    // a line that came later may be left open one by one too, so the options count without their edition
+    const check = checkList(question.options.map(({ id, label, sets }) => ({ id, label, sets })), ticks);
     const shape = check.ok ? [] : check.faults.map(({ path, problem, expected }) => faultAt([...place, ...path], problem, expected));
-    const ticked = itemsOf(memberOf(memberOf(value, 'answers'), question.id));
-    const both = ticks.flatMap((id, at) => (ticked.includes(id) ? [faultAt([...place, at], `${sayValue(id)}, which is ticked in the answer too`, 'ticked or not sure, not both')] : []));
-    return [...shape, ...both];
+    const answer = memberOf(memberOf(value, 'answers'), question.id);
+    return [...shape, ...ticks.flatMap((id, at) => saidTwice(answer, id, [...place, at]))];
   });
+}
+
+/** Ticked in a list, or given another word line by line. */
+function saidTwice(answer: unknown, id: unknown, place: Path): readonly DocumentFault[] {
+  const said = typeof id === 'string' ? memberOf(answer, id) : undefined;
+  if (itemsOf(answer).includes(id)) return [faultAt(place, `${sayValue(id)}, which is ticked in the answer too`, 'ticked or not sure, not both')];
+  if (said === undefined || said === 'not sure') return [];
+  return [faultAt(place, `${sayValue(id)}, to which the answer says ${typeof said === 'string' ? quoted(said) : 'something else'}`, 'one or the other, not both')];
 }
 
 function byQuestion(

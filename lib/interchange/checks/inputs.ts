@@ -1,18 +1,34 @@
 import type { Content, InputDefinition, InputValue } from '@/lib/content/model';
+import { partFaults } from '@/lib/questionnaire/check-numbers';
 import { listed, rangeInWords, sayValue } from '@/lib/questionnaire/say-value';
 import { validateAnswer } from '@/lib/questionnaire/validate-answer';
 import { type DocumentFault, faultAt } from '../json/fault';
 import { entriesOf, memberOf } from '../json/object';
 import { expectedId } from './known-ids';
 
-/** Inputs written over that do not exist or whose value no question could give. */
+/** Inputs written over that do not exist, whose value no question could give, or that make a part more than its whole. */
 export function inputFaults(value: unknown, content: Content): readonly DocumentFault[] {
   const ids = content.inputs.map(({ id }) => id);
-  return entriesOf(memberOf(value, 'inputs')).flatMap(([id, given]) => {
+  const each = entriesOf(memberOf(value, 'inputs')).flatMap(([id, given]) => {
     const input = content.inputs.find((candidate) => candidate.id === id);
     if (input === undefined) return [faultAt(['inputs', id], 'is not an input of the content', expectedId(id, 'an input', ids))];
     const fault = valueFault(content, input, given);
     return fault === undefined ? [] : [faultAt(['inputs', id], fault.problem, fault.expected)];
+  });
+  return [...each, ...partsWrittenOver(value, content)];
+}
+
+/** A part and its whole of which at least one is written over: the answers by themselves are held to each other already. */
+function partsWrittenOver(value: unknown, content: Content): readonly DocumentFault[] {
+  const written = new Map(entriesOf(memberOf(value, 'inputs')));
+  return content.questions.flatMap((question) => {
+    if (question.kind !== 'number') return [];
+    const answered = entriesOf(memberOf(memberOf(value, 'answers'), question.id));
+    return partFaults(question.fields, new Map([...answered, ...written])).flatMap(({ path: [input = ''], problem, expected }) => {
+      const whole = question.fields.find((field) => field.input === input)?.noMoreThan ?? '';
+      if (!written.has(String(input)) && !written.has(whole)) return [];
+      return [faultAt(written.has(String(input)) ? ['inputs', input] : ['answers', question.id, input], problem, expected)];
+    });
   });
 }
 

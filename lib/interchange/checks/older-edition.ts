@@ -2,7 +2,7 @@ import { editions } from '@/lib/content/editions';
 import type { Content, Question } from '@/lib/content/model';
 import type { Resolution } from '@/lib/questionnaire/resolve';
 import type { Assessment } from '../assessment-schema';
-import type { DocumentRemark } from './remarks';
+import type { DocumentRemark } from './remark';
 
 /** A document of an older edition is read with a newer one: what it could not say counts as not answered. */
 export function olderEditionRemarks({ contentVersion, answers }: Assessment, content: Content, { path, missing }: Resolution): readonly DocumentRemark[] {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { TICK_WORDS } from '@/lib/questionnaire/ticks';
 import { above, between, byId, line, list, oneOf, whole } from './leaves';
 
 /** Parts of the document that decide its numbers. */
@@ -7,13 +8,14 @@ const answer = z.union([
   z.string(),
   z.array(z.string()),
   z.record(z.string(), z.number()),
-], { error: 'an option id, a list of option ids, an object with numbers, text, or "not sure"' });
+  z.record(z.string(), z.enum(TICK_WORDS)),
+], { error: 'an option id, a list of option ids, an object with numbers or words, text, or "not sure"' });
 export const answersSchema = byId(answer, 'an answer by question id').meta({
-  description: 'Answers by question id. Choice: the id of the option. Multi: the list of ids of the ticked options. Number: an object with a number for each input. Text: the text. Any question that offers it: "not sure".',
+  description: 'Answers by question id. Choice: the id of the option. Ticks: an object with "yes", "partly", "no" or "not sure" for each line; a line left out is not answered. A list of ids of the lines that are true, as edition 1 took it, is read too. Number: an object with a number for each input. Text: the text. Any question that offers it: "not sure".',
 });
 
 export const notSureTicksSchema = byId(list(z.string(), 0, 40, 'option ids'), 'lists of option ids by question id').meta({
-  description: 'For a multi question that is answered: the options about which somebody is not sure, by question id. An id must not be ticked and not sure at once.',
+  description: 'For a question answered with a list: the options about which somebody is not sure, by question id. An id must not be ticked and not sure at once.',
 });
 
 export const exposuresSchema = byId(between(0, 1e9), 'a number by exposure id').meta({

@@ -1,4 +1,4 @@
-import { hexDigit, isWhite } from './characters';
+import { latin1 } from './characters';
 import type { Cursor } from './cursor';
 import type { PdfString } from './objects';
 import { expectOfFile } from './pdf-fault';
@@ -6,17 +6,14 @@ import { expectOfFile } from './pdf-fault';
 /** Reads `<48 65>`; white space between the digits is allowed, an odd last digit is followed by a zero. */
 export function readHexString(cursor: Cursor): PdfString {
   cursor.take('<');
-  const digits: number[] = [];
-  while (cursor.peek() !== 0x3e) {
-    const digit = hexDigit(cursor.peek());
-    expectOfFile(digit !== undefined || isWhite(cursor.peek()), `a string of digits with something else at ${cursor.position}`);
-    if (digit !== undefined) digits.push(digit);
-    cursor.position += 1;
-  }
-  cursor.take('>');
-  const bytes = new Uint8Array(Math.ceil(digits.length / 2));
-  digits.forEach((digit, index) => { bytes[index >> 1] = (bytes[index >> 1] ?? 0) | (index % 2 === 0 ? digit << 4 : digit); });
-  return { kind: 'string', bytes, form: 'hex' };
+  const start = cursor.position;
+  const end = cursor.bytes.subarray(0, cursor.end).indexOf(0x3e, start);
+  expectOfFile(end >= 0, 'a string of digits without an end');
+  cursor.position = end + 1;
+  const digits = latin1(cursor.bytes.subarray(start, end)).replaceAll(/[\0\t\n\f\r ]/g, '');
+  expectOfFile(/^[\da-f]*$/i.test(digits), `a string of digits with something else after ${start}`);
+  const even = digits.length % 2 === 0 ? digits : `${digits}0`;
+  return { kind: 'string', bytes: new Uint8Array(Buffer.from(even, 'hex')), form: 'hex' };
 }
 
 /** Reads `(text)` with its escapes and with brackets inside, as long as those come in pairs. */

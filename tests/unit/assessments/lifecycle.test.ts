@@ -106,23 +106,23 @@ describe('what a signed paper covers', () => {
 });
 
 describe('two people at one answer', () => {
-  const kept = { value: 'yes', note: '', revision: 3, by: 'A. B.' };
+  const kept = { value: 'yes', notSureTicks: [], note: '', revision: 3, by: 'A. B.' };
   it('do not overwrite each other without seeing it', () => {
-    expect(reviseAnswer(kept, { value: 'no', note: '', seen: 2 })).toMatchObject({ ok: false, why: expect.stringContaining('A. B.') as string });
-    expect(reviseAnswer(kept, { value: 'no', note: '', seen: 3 })).toEqual({ ok: true, change: { kind: 'write', revision: 4 } });
-    expect(reviseAnswer(kept, { value: null, note: '', seen: 3 })).toEqual({ ok: true, change: { kind: 'clear', revision: 4 } });
-    expect(reviseAnswer(null, { value: 'no', note: '', seen: 0 })).toEqual({ ok: true, change: { kind: 'write', revision: 1 } });
+    expect(reviseAnswer(kept, { value: 'no', notSureTicks: [], note: '', seen: 2 })).toMatchObject({ ok: false, why: expect.stringContaining('A. B.') as string });
+    expect(reviseAnswer(kept, { value: 'no', notSureTicks: [], note: '', seen: 3 })).toEqual({ ok: true, change: { kind: 'write', revision: 4 } });
+    expect(reviseAnswer(kept, { value: null, notSureTicks: [], note: '', seen: 3 })).toEqual({ ok: true, change: { kind: 'clear', revision: 4 } });
+    expect(reviseAnswer(null, { value: 'no', notSureTicks: [], note: '', seen: 0 })).toEqual({ ok: true, change: { kind: 'write', revision: 1 } });
   });
   it('do not disturb each other with the same answer, in whatever order its parts come', () => {
-    expect(reviseAnswer({ ...kept, value: { a: 'yes', b: 'no' } }, { value: { b: 'no', a: 'yes' }, note: '', seen: 1 })).toEqual({ ok: true, change: { kind: 'same' } });
+    expect(reviseAnswer({ ...kept, value: { a: 'yes', b: 'no' } }, { value: { b: 'no', a: 'yes' }, notSureTicks: [], note: '', seen: 1 })).toEqual({ ok: true, change: { kind: 'same' } });
   });
   it('never lose a change: of any two writers who saw the same revision only one gets through', () => {
     fc.assert(fc.property(fc.constantFrom('a', 'b', 'c'), fc.constantFrom('d', 'e'), fc.nat(5), (one, other, revision) => {
-      const before = { value: 'x', note: '', revision, by: 'A' };
-      const first = reviseAnswer(before, { value: one, note: '', seen: revision });
+      const before = { value: 'x', notSureTicks: [], note: '', revision, by: 'A' };
+      const first = reviseAnswer(before, { value: one, notSureTicks: [], note: '', seen: revision });
       expect(first.ok).toBe(true);
-      const after = { value: one, note: '', revision: first.ok && first.change.kind === 'write' ? first.change.revision : revision, by: 'A' };
-      expect(reviseAnswer(after, { value: other, note: '', seen: revision }).ok).toBe(false);
+      const after = { value: one, notSureTicks: [], note: '', revision: first.ok && first.change.kind === 'write' ? first.change.revision : revision, by: 'A' };
+      expect(reviseAnswer(after, { value: other, notSureTicks: [], note: '', seen: revision }).ok).toBe(false);
     }));
   });
 });

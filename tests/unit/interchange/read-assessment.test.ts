@@ -27,10 +27,9 @@ describe('a sound document', () => {
     expect(content).toBe(currentContent);
   });
 
-  it.each(['good-hall', 'ordinary-classroom', 'bad-store'])('public/examples/%s.json is the reference venue of that name', (venue) => {
+  it.each(['good-hall', 'ordinary-classroom', 'bad-store'])('public/examples/%s.json is written for the edition in force, and nothing in it is to be remarked', (venue) => {
     const { document, content, remarks } = readOrFail(JSON.parse(readFileSync(`public/examples/${venue}.json`, 'utf8')));
-    expect({ id: document.id, answers: document.answers }).toEqual({ id: venue, answers: venueDocument(venue)['answers'] });
-    expect(document.contentVersion).toBe(content.version);
+    expect([document.id, document.contentVersion]).toEqual([venue, content.version]);
     expect(remarks).toEqual([]);
   });
 

@@ -6,7 +6,7 @@ const open = { expiresAt: invitationEnd(madeAt), usedAt: null, revokedAt: null }
 
 describe('judgeInvitation', () => {
   it('lets a link be used until the moment it ends', () => {
-    expect(judgeInvitation(open, new Date('2026-12-02T11:59:59.999Z'))).toEqual({ ok: true });
+    expect(judgeInvitation(open, new Date('2026-12-02T11:59:59.999Z'))).toEqual({ ok: true, invitation: open });
     expect(judgeInvitation(open, new Date('2026-12-02T12:00:00Z'))).toMatchObject({ ok: false, reason: expect.stringContaining('too old') as string });
   });
 

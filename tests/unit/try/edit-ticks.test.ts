@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { blankLines, saidOfLine, type TickQuestion, withLine } from '@/app/try/_state/edit-ticks';
-import type { WholeDocument } from '@/app/try/_state/whole-document';
+import { withLine } from '@/app/try/_state/edit-ticks';
+import { answerOf, notSureTicksOf, type WholeDocument } from '@/app/try/_state/whole-document';
 import { edition2 } from '@/lib/content/edition-2';
 import { resolveVenue } from '@/lib/core/answers/resolve-venue';
 import { stateOf } from '@/lib/core/answers/venue';
 import type { AssessmentDocument } from '@/lib/core/document';
+import { blankLines as blank, saidOfLine as saidOf, type TickQuestion } from '@/lib/questionnaire/ticks';
+import type { TickLine } from '@/lib/content/model';
 
 const ticks = (id: string): TickQuestion => {
   const found = edition2.questions.find((question) => question.id === id);
@@ -13,6 +15,8 @@ const ticks = (id: string): TickQuestion => {
 };
 const response = ticks('response-ready');
 const room = (answers: unknown, notSureTicks?: unknown): WholeDocument => ({ id: 'r', title: 'Room', answers, ...(notSureTicks === undefined ? {} : { notSureTicks }) });
+const saidOfLine = (whole: WholeDocument, question: TickQuestion, line: TickLine) => saidOf(answerOf(whole, question.id), notSureTicksOf(whole, question.id), line);
+const blankLines = (whole: WholeDocument, question: TickQuestion) => blank(question, answerOf(whole, question.id), notSureTicksOf(whole, question.id));
 const said = (whole: WholeDocument, question = response) => Object.fromEntries(question.options.map((line) => [line.id, saidOfLine(whole, question, line)]));
 
 describe('the lines of a page of ticks', () => {

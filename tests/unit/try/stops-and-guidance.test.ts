@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { acceptanceWords } from '@/app/try/_result/acceptance-words';
 import { guidanceOfStop } from '@/app/try/_result/guidance-of-stop';
-import { printedInputs } from '@/app/try/_result/printed-inputs';
+import { printedInputs } from '@/lib/questionnaire/printed-inputs';
 import { SMOKE_GUIDANCE } from '@/app/try/_result/smoke-guidance';
 import { guidanceOfRoom } from '@/app/try/_state/guidance-of-room';
 import { edition1 } from '@/lib/content/edition-1';
@@ -49,7 +49,7 @@ describe('guidance on the page', () => {
 });
 
 describe('what is printed and changes no figure', () => {
-  const words = (whole: Readonly<Record<string, unknown>>) => Object.fromEntries(printedInputs(edition2, whole).map((one) => [one.input, one.words]));
+  const words = (whole: Parameters<typeof printedInputs>[1]) => Object.fromEntries(printedInputs(edition2, whole).map((one) => [one.input, one.words]));
 
   it('says what nobody answered, and puts first what nobody asked', () => {
     expect(words({ answers: {} })).toMatchObject({ limitAsked: 'not answered', siteAddress: 'not answered' });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { earlierFigures, withEarlier } from '@/app/try/_answers/earlier-fields';
-import { askedFields } from '@/app/try/_answers/number-boxes';
-import { numberFormSchema, typedFrom } from '@/app/try/_answers/number-form';
+import { earlierFigures, withEarlier } from '@/lib/questionnaire/earlier-fields';
+import { askedFields } from '@/lib/questionnaire/number-boxes';
+import { numberFormSchema, typedFrom } from '@/lib/questionnaire/number-form';
 import { edition2 } from '@/lib/content/edition-2';
 import type { NumberField } from '@/lib/content/model';
 

@@ -1,21 +1,38 @@
 import { z } from 'zod';
 import type { NumberField } from '@/lib/content/model';
 import type { Answer } from '@/lib/core/document';
-import { readTypedNumber } from '@/lib/questionnaire/read-number';
-import { rangeInWords } from '@/lib/questionnaire/say-value';
+import { partFaults } from './check-numbers';
 import { boxesOf, partsOf, valueOf } from './number-boxes';
+import { readTypedNumber } from './read-number';
+import { rangeInWords } from './say-value';
 
 /** What stands in the boxes of a number question, by name of the box. */
 export type Typed = Readonly<Record<string, string>>;
-/** What they mean, by input; an empty field has no number. */
+/** What they mean, by input, in the unit that is stored; an empty field has no number. */
 export type Numbers = Readonly<Record<string, number | undefined>>;
+/** What is wrong with one box, and what would be right. */
+export interface BoxFault { readonly box: string; readonly message: string }
 
-/** Reads the boxes of one question: each field empty, or a number within its range. */
+/**
+ * Reads the boxes of one question: each field empty, or a number within its range, a part never more than its whole.
+ * @param fields those that are asked for
+ * @param typed as it was typed; a box that is not there is empty
+ */
+export function readBoxes(fields: readonly NumberField[], typed: Typed): { readonly numbers: Numbers; readonly faults: readonly BoxFault[] } {
+  const faults: BoxFault[] = [];
+  const fault = (box: string, message: string): undefined => { faults.push({ box, message }); return undefined; };
+  const numbers = Object.fromEntries(fields.map((field) => [field.input, readField(field, typed, fault)]));
+  for (const { path, expected } of partFaults(fields, new Map(Object.entries(numbers)))) fault(String(path[0]), `Enter ${expected}`);
+  return { numbers, faults };
+}
+
+/** The same as a schema, for a form in the browser. */
 export function numberFormSchema(fields: readonly NumberField[]): z.ZodType<Numbers, Typed> {
   const boxes = fields.flatMap(boxesOf).map((box): [string, z.ZodType<string, string>] => [box.name, z.string()]);
   return z.object(Object.fromEntries(boxes)).transform((typed, context) => {
-    const fault = (box: string, message: string): undefined => { context.addIssue({ code: 'custom', path: [box], message }); return undefined; };
-    return Object.fromEntries(fields.map((field) => [field.input, readField(field, typed, fault)]));
+    const { numbers, faults } = readBoxes(fields, typed);
+    for (const { box, message } of faults) context.addIssue({ code: 'custom', path: [box], message });
+    return numbers;
   });
 }
 
@@ -52,10 +69,10 @@ export function typedFrom(fields: readonly NumberField[], answer: Answer | undef
 }
 
 /** The numbers of an answer, none of another kind. */
-export function numbersIn(answer: Answer | undefined): Readonly<Record<string, number | undefined>> {
+export function numbersIn(answer: Answer | undefined): Numbers {
   if (typeof answer !== 'object' || Array.isArray(answer)) return {};
   return Object.fromEntries(Object.entries(answer).flatMap(([input, value]: [string, unknown]) => (typeof value === 'number' ? [[input, value]] : [])));
 }
 
 /** Never "1e-7": a person types digits. */
-const plain = (value: number): string => (Math.abs(value) >= 1e-6 || value === 0 ? String(value) : value.toFixed(12).replace(/0+$/, ''));
+const plain = (value: number): string => (Math.abs(value) >= 1e-6 || value === 0 ? String(value) : value.toFixed(12).replace(/\.?0+$/, ''));

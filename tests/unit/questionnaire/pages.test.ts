@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { answerGroups, keeperQuestions } from '@/app/try/_answers/answer-groups';
+import { answerGroups, keeperQuestions } from '@/lib/questionnaire/pages';
 import { aboutTime } from '@/app/try/_words/time-words';
 import { edition1 } from '@/lib/content/edition-1';
 import { edition2 } from '@/lib/content/edition-2';

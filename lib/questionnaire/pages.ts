@@ -1,6 +1,6 @@
 import type { Content, Question } from '@/lib/content/model';
-import type { Resolution } from '@/lib/questionnaire/resolve';
-import { NOT_SURE } from '@/lib/questionnaire/validate-answer';
+import { NOT_SURE } from './answer-fault';
+import type { Resolution } from './resolve';
 
 /** Questions that stand together, as far as they apply. */
 export interface AnswerPage {

@@ -1,0 +1,70 @@
+import { z } from 'zod';
+import type { Answer, AssessmentDocument } from '@/lib/core/document';
+import type { AssessmentState } from './standing';
+
+/** What was seen and what was not, in the preparer's words. */
+export const ScopeSchema = z.object({ seen: z.string().default(''), onTrust: z.string().default(''), visitedBy: z.string().default('') });
+export type Scope = z.output<typeof ScopeSchema>;
+
+/** What a document needs besides its answers. */
+export const SettingsSchema = z.object({
+  matrix: z.enum(['five-by-five', 'mil-std-882e', 'three-by-three']).optional(),
+  effortBudget: z.number().min(0).max(120).optional(),
+});
+type Settings = z.output<typeof SettingsSchema>;
+
+/** Answers stand as the document holds them; they were checked when they were saved, and are again when they are scored. */
+export const AnswerValueSchema: z.ZodType<Answer> = z.union([z.string(), z.array(z.string()), z.record(z.string(), z.number()), z.record(z.string(), z.enum(['yes', 'partly', 'no', 'not sure']))]);
+
+export interface AnswerRecord {
+  readonly questionId: string;
+  /** null while there is only a note */
+  readonly value: Answer | null;
+  readonly notSureTicks: readonly string[];
+  readonly note: string;
+  readonly origin: string;
+  /** whom it was sent to, in words; empty when nobody */
+  readonly waitsFor: string;
+  readonly byName: string;
+  readonly at: Date;
+  readonly revision: number;
+}
+
+/** One version of an assessment with all its answers. */
+export interface VersionRecord {
+  readonly id: string;
+  readonly assessmentId: string;
+  readonly siteId: string;
+  readonly siteName: string;
+  readonly title: string;
+  readonly number: number;
+  readonly state: AssessmentState;
+  readonly contentVersion: string;
+  readonly season: string;
+  readonly preparedById: string;
+  readonly preparedByName: string;
+  readonly visited: boolean | null;
+  readonly visitedOn: string | null;
+  readonly scope: Scope;
+  readonly settings: Settings;
+  readonly createdAt: Date;
+  readonly submittedAt: Date | null;
+  readonly signedAt: Date | null;
+  readonly reviewBy: string | null;
+  readonly revision: number;
+  readonly answers: readonly AnswerRecord[];
+}
+
+/** The document that is scored and exported: the answers as they are now. */
+export function documentOf(version: VersionRecord): AssessmentDocument {
+  const answered = version.answers.filter((answer): answer is AnswerRecord & { readonly value: Answer } => answer.value !== null);
+  const ticks = answered.filter((answer) => answer.notSureTicks.length > 0);
+  return {
+    id: version.id,
+    title: version.title,
+    answers: Object.fromEntries(answered.map((answer) => [answer.questionId, answer.value])),
+    ...(ticks.length === 0 ? {} : { notSureTicks: Object.fromEntries(ticks.map((answer) => [answer.questionId, answer.notSureTicks])) }),
+    ...version.settings,
+    contentVersion: version.contentVersion,
+  };
+}
