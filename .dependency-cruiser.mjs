@@ -58,10 +58,15 @@ const ALLOWED = [
   })),
   {
     folder: 'lib/pdf',
-    may: ['^lib/(units|wording|charts|papers)/', '^lib/core/result\\.ts$', ...packages('react', '@react-pdf/[^/]+', 'pdf-lib', '@signpdf/[^/]+', 'pkijs', 'asn1js', '@peculiar/[^/]+', 'qrcode', 'reflect-metadata', '@fontsource[^/]*/[^/]+')],
+    may: ['^lib/(units|wording|charts|papers)/', '^lib/core/result\\.ts$', ...packages('react', '@react-pdf/[^/]+', 'fontkit', '@types/fontkit', 'asn1js', '@peculiar/[^/]+', 'qrcode', '@types/qrcode', 'reflect-metadata', 'tsx')],
     nodeBuiltIns: true,
     comment: 'Draws papers, signs and checks files. It is handed plain facts and keys; it knows no database.',
   },
+  { folder: 'lib/pdf/structure', may: [], comment: 'Reads and writes the objects of a PDF. Whoever checks files by it must be able to read all of it.' },
+  { folder: 'lib/pdf/cms', may: packages('asn1js'), nodeBuiltIns: true, comment: 'Signatures as containers, apart from the files they stand in.' },
+  { folder: 'lib/pdf/certificates', may: packages('@peculiar/[^/]+', 'reflect-metadata'), nodeBuiltIns: true, comment: 'Keys and certificates; where they are kept is the affair of others.' },
+  { folder: 'lib/pdf/sign', may: ['^lib/pdf/(structure|cms)/'], nodeBuiltIns: true, comment: 'Adds signatures to files, and draws nothing: what is seen of a signature is handed to it.' },
+  { folder: 'lib/pdf/verify', may: ['^lib/pdf/(structure|cms|certificates)/'], nodeBuiltIns: true, comment: 'Checks files without the code that draws or signs them.' },
   {
     folder: 'lib/db',
     may: ['^lib/(units|core|content|access|audit|people|places|packs|assessments|incidents|papers)/', ...packages('@prisma', 'better-sqlite3', 'pg', 'zod')],

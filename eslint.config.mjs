@@ -74,6 +74,15 @@ export default defineConfig([
     },
   },
   {
+    name: 'texts on paper keep their words whole',
+    files: ['lib/pdf/**/*.tsx'],
+    // One is the element to use instead; the other sets single lines in a picture, which never break.
+    ignores: ['lib/pdf/render/words.tsx', 'lib/pdf/render/scene-drawing.tsx'],
+    rules: {
+      'no-restricted-imports': ['error', { paths: [{ name: '@react-pdf/renderer', importNames: ['Text'], message: 'Use Words of lib/pdf/render: the writer breaks words where their font changes.' }] }],
+    },
+  },
+  {
     name: 'tests say what they tolerate, and all run',
     files: ['tests/**'],
     rules: {

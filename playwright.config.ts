@@ -1,9 +1,14 @@
+import os from 'node:os';
+import path from 'node:path';
 import { defineConfig, devices } from '@playwright/test';
 import { findChromium } from './scripts/test/find-chromium.mjs';
 
 // `npm test` looks for a free port; by itself this takes a fixed one, the same in every worker.
 const port = process.env.E2E_PORT ?? '3210';
 const baseURL = `http://127.0.0.1:${port}`;
+// Where the server keeps its database; a test that needs what no page makes, a second school, writes it there.
+const folder = path.join(os.tmpdir(), `sandbucket-e2e-${port}`);
+process.env.E2E_FOLDER = folder;
 
 export default defineConfig({
   testDir: './tests/e2e',
@@ -21,11 +26,16 @@ export default defineConfig({
       args: ['--no-sandbox', '--disable-dev-shm-usage', '--disable-gpu', '--disable-background-networking', '--disable-component-update'],
     },
   },
+  // The first run happens once. It leaves a sign-in of every role for the others: tests/e2e/support/sign-ins.ts.
+  projects: [
+    { name: 'first run', testMatch: /first-run\.setup\.ts/ },
+    { name: 'the rest', testMatch: /\.spec\.ts/, dependencies: ['first run'] },
+  ],
   webServer: {
     // Without `exec` a shell would stand between the two, and the server could not see that Playwright is gone.
     command: `${process.platform === 'win32' ? '' : 'exec '}node scripts/serve-for-tests.mjs`,
     url: `${baseURL}/api/health`,
-    env: { E2E_PORT: port },
+    env: { E2E_PORT: port, E2E_FOLDER: folder },
     gracefulShutdown: { signal: 'SIGTERM', timeout: 10_000 },
     reuseExistingServer: false,
     timeout: 60_000,

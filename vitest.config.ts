@@ -11,5 +11,10 @@ export default defineConfig({
       { find: /^server-only$/, replacement: absolute('./node_modules/server-only/empty.js') },
     ],
   },
-  test: { environment: 'node', include: ['tests/unit/**/*.test.{ts,tsx}'], testTimeout: 30_000, maxWorkers: '100%', setupFiles: ['tests/support/fast-check-seed.ts'] },
+  test: {
+    environment: 'node', include: ['tests/unit/**/*.test.{ts,tsx}'], maxWorkers: '100%', setupFiles: ['tests/support/fast-check-seed.ts'],
+    testTimeout: 30_000,
+    // Some start a database server in a hook, several at once on a small machine.
+    hookTimeout: 60_000,
+  },
 });

@@ -4,6 +4,7 @@ import { score } from '@/lib/core/score';
 import { seedFromHash } from '@/lib/interchange/input-hash';
 import { faultInWords } from '@/lib/interchange/json/fault';
 import { readAssessment } from '@/lib/interchange/read-assessment';
+import { printedInputs } from '@/lib/questionnaire/printed-inputs';
 import { textTable } from '@/lib/report/text-table';
 import { readSource } from './read-source';
 import { HELP, type ScoreArguments, scoreArguments } from './score-arguments';
@@ -28,7 +29,7 @@ function scoreText(text: string, content: Content, request: Extract<ScoreArgumen
   const { document, inputHash, remarks } = read;
   const seed = request.seed ?? document.seed ?? seedFromHash(inputHash);
   const result = score(content, document, { seed, draws: request.draws, inputHash });
-  return print(request.text ? textTable(result, content, remarks).trimEnd() : JSON.stringify(result, null, 1));
+  return print(request.text ? textTable(result, content, { remarks, printed: printedInputs(content, document) }).trimEnd() : JSON.stringify(result, null, 1));
 }
 
 function print(text: string): number {

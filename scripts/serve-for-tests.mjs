@@ -1,6 +1,6 @@
 // The built program on a database of its own that is thrown away at the end. Playwright starts and stops it.
 import { randomBytes } from 'node:crypto';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -12,7 +12,10 @@ import { serverEnvironment } from './start/server-environment.mjs';
 import { stopOnSignals } from './start/signals.mjs';
 
 const root = path.dirname(path.dirname(fileURLToPath(import.meta.url)));
-const folder = mkdtempSync(path.join(os.tmpdir(), 'sandbucket-e2e-'));
+const folder = process.env.E2E_FOLDER ?? mkdtempSync(path.join(os.tmpdir(), 'sandbucket-e2e-'));
+// A run that was ended by force left its own.
+rmSync(folder, { recursive: true, force: true });
+mkdirSync(folder, { mode: 0o700 });
 process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
 // Playwright starts this apart from itself, so it would stay when Playwright is ended by force.
 stopOnSignals({ exitCode: 0, endWithParent: true });

@@ -208,6 +208,8 @@ export interface AssumedInput { readonly input: string; readonly title: string; 
 export interface ScoreResult {
   readonly engineVersion: string;
   readonly contentVersion: string;
+  /** number of the edition of the content, counted from 1 */
+  readonly contentEdition: number;
   readonly inputHash: string;
   readonly seed: number;
   readonly draws: number;

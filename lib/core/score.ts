@@ -49,6 +49,7 @@ export function score(content: Content, document: AssessmentDocument, options: S
   return {
     engineVersion: ENGINE_VERSION,
     contentVersion: content.version,
+    contentEdition: content.edition ?? 1,
     inputHash: options.inputHash,
     seed: options.seed,
     draws: options.draws,

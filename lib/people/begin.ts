@@ -9,7 +9,7 @@ export const BeginInputSchema = z.object({
   name: line('Enter your name', 100),
   post: line('Enter your post, such as deputy head or safety officer', 100),
   email: emailAddress('Enter your e-mail address'),
-  password: z.string({ error: 'Enter a password' }),
+  password: z.string({ error: 'Enter a password' }).min(1, 'Enter a password'),
 });
 
 export type BeginInput = z.output<typeof BeginInputSchema>;

@@ -21,7 +21,7 @@ export const AcceptInputSchema = z.object({
   name: line('Enter your name', 100),
   post: line('Enter your post, such as teacher or coach', 100),
   email: emailAddress('Enter your e-mail address'),
-  password: z.string({ error: 'Enter a password' }),
+  password: z.string({ error: 'Enter a password' }).min(1, 'Enter a password'),
 });
 
 export type AcceptInput = z.output<typeof AcceptInputSchema>;

@@ -7,7 +7,7 @@ export const PASSWORD_LINK_MS = 60 * 60 * 1000;
 export const PasswordLinkSchema = z.object({ address: z.string() });
 export type PasswordLink = z.output<typeof PasswordLinkSchema>;
 
-export const NewPasswordInputSchema = z.object({ token: z.string(), password: z.string({ error: 'Enter a password' }) });
+export const NewPasswordInputSchema = z.object({ token: z.string(), password: z.string({ error: 'Enter a password' }).min(1, 'Enter a password') });
 export type NewPasswordInput = z.output<typeof NewPasswordInputSchema>;
 
 /** What a link's token says; the seal after it is checked by the server. */

@@ -6,10 +6,10 @@ import { Section } from '@/app/_components/ui/section';
 import { Table } from '@/app/_components/ui/table';
 import type { Content } from '@/lib/content/model';
 import type { Assumption, AssumedInput, ScoreResult } from '@/lib/core/result';
+import { inputWords } from '@/lib/wording/input-words';
 import { quantityWords } from '@/lib/wording/quantities';
 import { useContent } from '../_state/use-content';
 import type { WholeDocument } from '../_state/whole-document';
-import { inputWords } from '../_words/input-words';
 import { AnswerName } from './answer-name';
 import { PrintedPart } from './printed-part';
 

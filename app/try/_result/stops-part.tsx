@@ -5,9 +5,9 @@ import { StopList } from '@/app/_components/ui/notice';
 import { Section } from '@/app/_components/ui/section';
 import type { Content } from '@/lib/content/model';
 import type { StopResult } from '@/lib/core/result';
+import { acceptanceWords } from '@/lib/wording/acceptance';
 import { questionAnchor } from '../_answers/question-parts';
 import { useContent } from '../_state/use-content';
-import { acceptanceWords } from './acceptance-words';
 import { questionsOfStop } from './question-of-stop';
 import { guidanceOfStop } from './guidance-of-stop';
 

@@ -1,5 +1,7 @@
+import type { Content } from '@/lib/content/model';
 import type { DoubtResult, ScoreResult } from '@/lib/core/result';
-import { exact, rounded } from '@/lib/wording/numbers';
+import { inputWords } from '@/lib/wording/input-words';
+import { rounded } from '@/lib/wording/numbers';
 import { hanging, heading } from './layout';
 
 const MOST = 5;
@@ -19,16 +21,11 @@ function lineOn({ title, between, harmLow, harmHigh }: DoubtResult): string {
   return `${title} (${between}): total harm ${rounded(harmLow)} to ${rounded(harmHigh)}`;
 }
 
-/** Inputs that stand on an assumption because nobody gave them. */
-export function assumedLines({ assumedInputs }: ScoreResult): readonly string[] {
-  if (assumedInputs.length === 0) return [];
-  return [...heading('Assumed, because it was not given'), ...assumedInputs.flatMap(({ title, value, unit, because }) =>
-    hanging(' -  ', `${title}: ${valueText(value, unit)} (${because})`))];
-}
-
-const NO_UNIT = ['word', 'text', '0 or 1', 'light, ordinary or heavy', 'share', '-'];
-function valueText(value: number | string, unit: string): string {
-  if (unit === '0 or 1') return value === 0 ? 'no' : 'yes';
-  const shown = typeof value === 'number' ? exact(value) : value === '' ? 'none' : value;
-  return NO_UNIT.includes(unit) ? shown : `${shown} ${unit}`;
+/** Inputs that stand on an assumption because nobody gave them; those that are only printed have a list of their own. */
+export function assumedLines({ assumedInputs }: ScoreResult, content: Content): readonly string[] {
+  const printed = new Set(content.inputs.filter((input) => input.printed === true).map(({ id }) => id));
+  const assumed = assumedInputs.filter(({ input }) => !printed.has(input));
+  if (assumed.length === 0) return [];
+  return [...heading('Assumed, because it was not given'), ...assumed.flatMap(({ input, title, value, unit, because }) =>
+    hanging(' -  ', `${title}: ${inputWords(content, input, value, unit)} (${because})`))];
 }

@@ -4,6 +4,7 @@ import { headers } from 'next/headers';
 import { LONGEST_PASSWORD } from '@/lib/people/password';
 import { WRONG_SIGN_IN, type SignInInput } from '@/lib/people/sign-in';
 import { refused, type Outcome } from '../forms/outcome';
+import { rememberSchool } from '../emergency/remembered-school';
 import { ownPath } from '../own-path';
 import { isActiveUser } from './active-user';
 import { auth } from './auth';
@@ -21,6 +22,7 @@ export async function signIn({ email, password, then }: SignInInput): Promise<Ou
     return refused(null, 'Your school has closed this account. Ask your safety officer');
   }
   await rememberBrowser(email);
+  await rememberSchool(tried.result);
   return { ok: true, then: ownPath(then) };
 }
 

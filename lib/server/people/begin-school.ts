@@ -18,7 +18,7 @@ export async function beginSchool(input: BeginInput): Promise<Outcome> {
   if (!isSetupCode(input.setupCode)) return refused('setupCode', 'This is not the code that was printed where the program was started');
   const fault = passwordFault({ password: input.password, isCommon: isCommonPassword, known: [input.email, input.name, input.schoolName] });
   if (fault !== null) return refused('password', fault);
-  const made = await writeBeginning(database(), input, await hashPassword(input.password), new Date());
+  const made = await writeBeginning(database(), { input, passwordHash: await hashPassword(input.password), at: new Date() });
   if (!made) return refused(null, CLOSED);
   return signIn({ email: input.email, password: input.password, then: '/today' });
 }

@@ -9,7 +9,7 @@ import { sealOfToken, tokenOf } from './invitation-token';
 /** Makes a link by which one person joins the school in one role. */
 export async function invite(actor: Actor, input: InviteInput): Promise<Outcome> {
   await addInvitation(database(), actor, new Date(), input, (id) => sealOfToken(tokenOf(id)));
-  return { ok: true, done: `Made. The link for ${input.forWhom} stands below: copy it and pass it on.` };
+  return { ok: true, done: `Made. The link for ${input.forWhom} stands above, under the links that are still open: copy it and pass it on.` };
 }
 
 /** Makes a link useless that was not used yet. */

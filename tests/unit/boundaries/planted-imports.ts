@@ -73,6 +73,8 @@ export const PLANTED: readonly PlantedImport[] = [
   { file: 'lib/assessments/bad-other-area.ts', statement: "import '@/lib/places/site';", rule: 'lib/assessments-knows-only-its-own' },
   { file: 'lib/assessments/good.ts', statement: "import 'zod'; import '@/lib/core/result'; import '@/lib/forms/fields';" },
   { file: 'lib/pdf/bad-db.ts', statement: "import '@/lib/db/client';", rule: 'lib/pdf-knows-only-its-own' },
+  { file: 'lib/pdf/structure/bad-built-in.ts', statement: "import 'node:fs';", rule: 'lib/pdf/structure-knows-only-its-own' },
+  { file: 'lib/pdf/verify/bad-drawing.ts', statement: "import '../frame';", rule: 'lib/pdf/verify-knows-only-its-own' },
   { file: 'lib/db/good.ts', statement: "import 'better-sqlite3'; import 'node:fs';" },
   { file: 'lib/server/bad-page.ts', statement: "import '@/app/try/page';", rule: 'lib/server-knows-only-its-own' },
   { file: 'lib/server/bad-package.ts', statement: "import 'left-out';", rule: 'lib/server-knows-only-its-own' },

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { contentFaults } from '@/lib/content/checks';
-import { currentContent, editions } from '@/lib/content/editions';
+import { edition1 } from '@/lib/content/edition-1';
+import { editions } from '@/lib/content/editions';
 import type { Content } from '@/lib/content/model';
 
 type Loose<T> = T extends readonly (infer Item)[] ? Loose<Item>[] : T extends object ? { -readonly [Key in keyof T]: Loose<T[Key]> } : T;
 type Draft = Loose<Content>;
 
-const copy = (): Draft => structuredClone(currentContent) as Draft;
+const copy = (): Draft => structuredClone(edition1) as Draft;
 const found = <T extends { id: string }>(items: T[], id: string): T => {
   const item = items.find((candidate) => candidate.id === id);
   if (item === undefined) throw new Error(`no ${id} in the draft`);

@@ -23,7 +23,7 @@ const TEXT = [
   ...on('ink', [...GROUNDS, 'ember-wash']),
   ...on('ink-2', [...GROUNDS, 'ember-wash']),
   ...on('ember', [...GROUNDS, 'ember-wash']),
-  ['on-ink', 'ink'], ['on-ember', 'ember'],
+  ['on-ink', 'ink'], ['on-ember', 'ember'], ['on-alarm', 'alarm'],
   ...[...GRADES, 'none'].map((grade) => [`on-c-${grade}`, `c-${grade}`] as const),
 ] as const;
 const CONTROLS = [...['edge', 'grain', 'rule', ...GRADES.map((grade) => `g-${grade}`)].flatMap((front) => on(front, GROUNDS)), ['ember', 'c-low'], ['ink', 'c-moderate']] as const;

@@ -106,7 +106,7 @@ describe('the table', () => {
   });
 
   it('prints remarks on the document', () => {
-    const text = textTable(resultOf('good-hall'), edition1, [{ path: '$.answers["room-size"]', remark: 'is not used' }]);
+    const text = textTable(resultOf('good-hall'), edition1, { remarks: [{ path: '$.answers["room-size"]', remark: 'is not used' }] });
     expect(text).toContain(' -  $.answers["room-size"] is not used');
   });
 });

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { acceptanceWords } from '@/app/try/_result/acceptance-words';
 import { guidanceOfStop } from '@/app/try/_result/guidance-of-stop';
 import { printedInputs } from '@/lib/questionnaire/printed-inputs';
 import { SMOKE_GUIDANCE } from '@/app/try/_result/smoke-guidance';
@@ -7,6 +6,7 @@ import { guidanceOfRoom } from '@/app/try/_state/guidance-of-room';
 import { edition1 } from '@/lib/content/edition-1';
 import { edition2 } from '@/lib/content/edition-2';
 import { guidance2 } from '@/lib/content/guidance-2';
+import { acceptanceWords } from '@/lib/wording/acceptance';
 import { guidanceTogether } from '@/lib/content/guidance-together';
 
 describe('whether a stop may be accepted', () => {

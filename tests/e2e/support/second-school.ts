@@ -1,0 +1,26 @@
+import path from 'node:path';
+import { hash } from '@node-rs/argon2';
+import { openDatabase } from '@/lib/db/client';
+import { createSchool } from '@/lib/db/people/create-school';
+import { runInTransaction } from '@/lib/db/transaction';
+import { OTHER_OFFICER, OTHER_SCHOOL } from './sign-ins';
+
+/** Makes another school in the server's database, as no page can: the first run is open once. */
+export async function makeSecondSchool(): Promise<void> {
+  const folder = process.env.E2E_FOLDER;
+  if (folder === undefined) throw new Error('E2E_FOLDER is set by playwright.config.ts');
+  const db = openDatabase(`file:${path.join(folder, 'e2e.db')}`);
+  try {
+    const passwordHash = await hash(OTHER_OFFICER.password);
+    await runInTransaction(db, (tx) => createSchool(tx, {
+      input: {
+        name: OTHER_OFFICER.name, email: OTHER_OFFICER.email, post: 'Head', schoolName: OTHER_SCHOOL, schoolAddress: '2 Ford Road', emergencyNumber: '112', meetingPlace: 'Yard',
+        secondMeetingPlace: null, officerPhone: null, units: 'metric', paper: 'A4', locale: 'en-GB', timeZone: 'Europe/London',
+      },
+      passwordHash,
+      at: new Date(),
+    }));
+  } finally {
+    await db.$disconnect();
+  }
+}
