@@ -4,7 +4,7 @@ import { labelKey, type Pack, type PackDetails } from './pack';
 import type { PackInput } from './pack-input';
 
 /** A day that lies ahead is a slip; today is the caller's, in the school's time zone. */
-export function dayFault(input: Pick<PackInput, 'boughtOn' | 'firstUsedOn'>, today: string): { readonly ok: false; readonly faults: readonly { readonly field: string; readonly message: string }[] } | null {
+function dayFault(input: Pick<PackInput, 'boughtOn' | 'firstUsedOn'>, today: string): { readonly ok: false; readonly faults: readonly { readonly field: string; readonly message: string }[] } | null {
   const faults = (['boughtOn', 'firstUsedOn'] as const).flatMap((field) => {
     const day = input[field];
     return day !== null && day > today ? [{ field, message: 'This day has not come yet' }] : [];
@@ -24,13 +24,21 @@ export function addPacks(inputs: readonly PackInput[], taken: readonly string[],
   return { ok: true, change: inputs, events: [] };
 }
 
+/** Changed details, with what they were changed from. */
+export interface PackCommand {
+  readonly input: PackInput;
+  /** revision the form was filled in from */
+  readonly revision: number;
+  /** today in the school's time zone, YYYY-MM-DD */
+  readonly today: string;
+}
+
 /** Decides about changed details. What the label says may be put right at any time; the log keeps what stood there. */
-export function changePack(pack: Pack, input: PackInput, revision: number, taken: readonly string[], today: string): Decided<PackDetails> {
+export function changePack(pack: Pack, { input, revision, today }: PackCommand, taken: readonly string[]): Decided<PackDetails> {
   if (pack.revision !== revision) return refusedFor(null, 'Somebody else changed this pack since you opened it. Open it again; what you typed still stands here');
   const late = dayFault(input, today);
   if (late !== null) return late;
-  const isOther = labelKey(input.label) !== labelKey(pack.label);
-  if (isOther && taken.map(labelKey).includes(labelKey(input.label))) return refusedFor('label', 'Your register has a pack with this label already');
+  if (taken.map(labelKey).includes(labelKey(input.label))) return refusedFor('label', 'Your register has a pack with this label already');
   const changes = changesOf(pack, input);
   const events: readonly AuditEvent[] = Object.keys(changes).length === 0 ? [] : [{ kind: 'pack.changed', subjectId: pack.id, data: { label: pack.label, changes } }];
   return { ok: true, change: input, events };

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { KeepEmergency } from '@/app/_components/keep-emergency';
 import { Brand } from '@/app/_components/ui/brand';
 import { Icon } from '@/app/_components/ui/icon';
 import { signOutHere } from '../account/actions';
@@ -29,6 +30,7 @@ export function SchoolFrame({ children, ...who }: SchoolFrameProps) {
       </div></div>
       {children}
       <EmergencyKey />
+      <KeepEmergency />
     </div>
   );
 }

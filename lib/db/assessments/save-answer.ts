@@ -45,6 +45,8 @@ export async function saveAnswers(db: Db, by: Author, at: Date, versionId: strin
       await write(tx, { ...scope, versionId }, answer, decision.change, by, at);
       events.push({ kind: 'answer.saved', subjectId: versionId, data: { questionId: answer.questionId, from: jsonOf(kept?.value ?? null), to: jsonOf(answer.value), noteFrom: kept?.note ?? null, noteTo: answer.note, origin: answer.origin, revision: decision.change.revision } });
     }
+    // whoever hands over or signs names the revision that was read: a change of answers is a change of that
+    if (events.length > 0) await tx.assessmentVersion.updateMany({ where: { ...scope, id: versionId }, data: { revision: { increment: 1 } } });
     return { value: { ok: true, changed: events.length > 0 }, events };
   }).catch((error: unknown) => {
     if (error instanceof Overtaken) return { ok: false as const, why: error.message, kept: error.kept };

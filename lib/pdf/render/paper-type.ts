@@ -1,5 +1,5 @@
 /** The least size of anything to be read on paper, points. */
-export const LEAST_SIZE = 9;
+const LEAST_SIZE = 9;
 
 /** A size of letters on paper, points. @throws below the least one: nothing on a signed paper is small print */
 export function letters(size: number): number {

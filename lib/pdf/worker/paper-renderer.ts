@@ -1,6 +1,7 @@
 import type { PaperModels, PaperName } from '../documents/papers';
 import { startPaperThread, type PaperThread } from './paper-thread';
 import type { RenderTask } from './protocol';
+import { threadEntry } from './thread-entry';
 
 export interface RenderOptions {
   /** told how many pages are set; nobody knows how many there will be before the end */
@@ -20,7 +21,7 @@ export interface RendererSettings {
   /** a paper that takes longer is given up, ms */
   readonly longestMs?: number;
   /** starts the thread; a test hands in its own */
-  readonly startThread?: (root: string) => PaperThread;
+  readonly startThread?: (entry: string) => PaperThread;
 }
 
 /**
@@ -38,7 +39,7 @@ export function createPaperRenderer({ root, longestMs = 180_000, startThread = s
   };
   const run = async (task: RenderTask, { onPage = () => undefined, signal }: RenderOptions): Promise<Uint8Array> => {
     signal?.throwIfAborted();
-    thread ??= startThread(root);
+    thread ??= startThread(threadEntry(root));
     const limit = AbortSignal.timeout(longestMs);
     const given = signal === undefined ? limit : AbortSignal.any([signal, limit]);
     try {

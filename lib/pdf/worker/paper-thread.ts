@@ -1,4 +1,3 @@
-import path from 'node:path';
 import { Worker } from 'node:worker_threads';
 import type { RenderAnswer, RenderTask } from './protocol';
 
@@ -12,10 +11,11 @@ export interface PaperThread {
 /**
  * Starts the worker thread. It is started from its source, as all commands of this program are, and not from what
  * the pages are bundled into: fonts and libraries are found where they are installed.
- * @param root folder of the program
+ * @param entry path of the file it begins with, from threadEntry(); handed in, because a bundler that can read the
+ * path here takes the whole thread for a part of a page
  */
-export function startPaperThread(root: string): PaperThread {
-  const worker = new Worker(path.join(root, 'lib', 'pdf', 'worker', 'start.mjs'));
+export function startPaperThread(entry: string): PaperThread {
+  const worker = new Worker(entry);
   // It waits for work and must not keep the program from ending.
   worker.unref();
   return {

@@ -1,5 +1,5 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, type Page, type Request } from '@playwright/test';
+import { expect, type Locator, type Page, type Request } from '@playwright/test';
 
 /** What a page did that nobody asked for. */
 export interface Watched {
@@ -21,6 +21,11 @@ export function expectQuiet(page: Page, watched: Watched): void {
   const { origin } = new URL(page.url());
   expect(watched.complaints).toEqual([]);
   expect(watched.requests.map((request) => request.url()).filter((url) => !url.startsWith(origin) && !url.startsWith('data:') && !url.startsWith('blob:'))).toEqual([]);
+}
+
+/** The faults of a form. Next keeps an alert of its own in every page, outside of the main part. */
+export function faultsOf(page: Page): Locator {
+  return page.getByRole('main').getByRole('alert');
 }
 
 /** WCAG 2.2 A and AA, and good practice. */

@@ -6,8 +6,8 @@ import { temporaryFolder } from '@/tests/support/temporary-folder';
 export interface ToolResult { readonly code: number | null; readonly text: string }
 
 /** Runs a program that is no part of this project; the test command brings them all. What it says comes back in one text. */
-export function runTool(command: string, args: readonly string[]): ToolResult {
-  const { status, stdout, stderr, error } = spawnSync(command, args, { encoding: 'utf8', env: { ...process.env, LC_ALL: 'C.UTF-8' } });
+export function runTool(command: string, args: readonly string[], folder = process.cwd()): ToolResult {
+  const { status, stdout, stderr, error } = spawnSync(command, args, { cwd: folder, encoding: 'utf8', env: { ...process.env, LC_ALL: 'C.UTF-8' } });
   if (error !== undefined) throw error;
   return { code: status, text: `${stdout}${stderr}` };
 }

@@ -1,17 +1,22 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { edition1 } from '@/lib/content/edition-1';
+import { edition2 } from '@/lib/content/edition-2';
+import type { Content } from '@/lib/content/model';
 import { readAssessment } from '@/lib/interchange/read-assessment';
 
 const FOLDER = 'tests/reference-data/faulty';
 
+type Faults = Readonly<Record<string, readonly (readonly [path: string, problem: string, expected: string])[]>>;
+
 /** Each document has one kind of fault, some of them several times: place, what is wrong, what would be right. */
-const FAULTS: Readonly<Record<string, readonly (readonly [path: string, problem: string, expected: string])[]>> = {
+const FAULTS: Faults = {
   '01-no-format.json': [
     ['$.format', 'is missing', '"sandbucket-assessment.v1"'],
   ],
   '02-wrong-format.json': [
     ['$.format', 'is the text "sandbucket-assessment.v2"', '"sandbucket-assessment.v1"'],
-    ['$.contentVersion', 'is the text "7.0.0"', 'one of "0.1.0", or nothing for the edition in force'],
+    ['$.contentVersion', 'is the text "7.0.0"', 'one of "0.1.0", or nothing for the edition it is read with'],
   ],
   '03-cut-short.json': [
     ['$', 'line 21, column 1: the document ends too early', 'a name in double quotes; no comma after the last entry'],
@@ -119,14 +124,65 @@ const FAULTS: Readonly<Record<string, readonly (readonly [path: string, problem:
   ],
 };
 
+/** What only the second edition asks, or holds to each other. */
+const FAULTS_2: Faults = {
+  '21-lines-wrong.json': [
+    ['$.answers["people-kit"].tidyy', 'is not a line of this question', '"tidy" was probably meant'],
+    ['$.answers["people-kit"].guard', 'is the text "mostly"', 'one of "yes", "partly", "no", "not sure"'],
+    ['$.answers["people-kit"].hats', 'is not a line of this question', 'one of "caps", "case", "tidy", "guard", "warning", "solder"'],
+    ['$.answers["people-kit"].case', 'is 1', 'one of "yes", "partly", "no", "not sure"'],
+    ['$.answers["electric-kit"][1]', 'is the text "leakage", a line that no list had', 'a word for each line instead of a list, such as {"leakage": "yes"}'],
+    ['$.answers["store-keep"]', 'is the text "yes"', 'an object with "yes", "partly", "no" or "not sure" for any of "cool", "locked", "together", or "not sure" for them all'],
+    ['$.answers["response-ready"].drill', 'is true', 'one of "yes", "partly", "no", "not sure"'],
+  ],
+  '22-line-both-ways.json': [
+    ['$.notSureTicks["people-kit"][1]', 'is the text "caps", to which the answer says "yes"', 'one or the other, not both'],
+    ['$.notSureTicks["store-keep"][0]', 'is the text "cool", which is ticked in the answer too', 'ticked or not sure, not both'],
+    ['$.notSureTicks["room-exits"]', 'belongs to a question that takes one answer', '"not sure" as the answer to "room-exits"'],
+    ['$.notSureTicks["electric-kit"]', 'is the text "sum"', 'a list of any of "sum", "wall", "guard", "switch", "kit", "leakage"'],
+  ],
+  '23-part-over-whole.json': [
+    ['$.answers["travel-trips"].warmTrips', 'is 4, more than the 3 trips by road it is a part of', 'a number from 0 to 3, the trips by road'],
+  ],
+  '24-part-over-whole-by-inputs.json': [
+    ['$.answers["travel-trips"].warmTrips', 'is 4, more than the 2 trips by road it is a part of', 'a number from 0 to 2, the trips by road'],
+  ],
+  '25-both-parts-written-over.json': [
+    ['$.inputs.warmTrips', 'is 3, more than the 2 trips by road it is a part of', 'a number from 0 to 2, the trips by road'],
+  ],
+  '26-earlier-option.json': [
+    ['$.answers["room-exits"]', 'is the text "three"', 'one of "yes", "one", "no", "not sure"'],
+    ['$.answers["room-size"]', 'is 12', 'an object with numbers for "chargingLength", "chargingWidth", "chargingHeight", or "not sure"'],
+  ],
+};
+
+const read = (file: string, content: Content) => readAssessment(readFileSync(`${FOLDER}/${file}`, 'utf8'), content);
+const faultsOf = (file: string, content: Content): unknown => {
+  const result = read(file, content);
+  return result.ok ? 'read' : result.faults.map(({ path, problem, expected }) => [path, problem, expected]);
+};
+
 describe('a faulty document', () => {
   it.each(Object.keys(FAULTS))('%s has every fault named, and no other', (file) => {
-    const read = readAssessment(readFileSync(`${FOLDER}/${file}`, 'utf8'));
-    expect(read.ok ? 'read' : read.faults.map(({ path, problem, expected }) => [path, problem, expected])).toEqual(FAULTS[file]);
+    expect(faultsOf(file, edition1)).toEqual(FAULTS[file]);
   });
 
-  it('is one of the twenty in the folder', () => {
-    expect(readdirSync(FOLDER).sort()).toEqual(Object.keys(FAULTS));
-    expect(Object.keys(FAULTS)).toHaveLength(20);
+  it.each(Object.keys(FAULTS))('%s is refused by the second edition too, at the same places', (file) => {
+    const result = read(file, edition2);
+    expect(result.ok ? [] : result.faults.map(({ path }) => path)).toEqual(FAULTS[file]?.map(([path]) => path));
+  });
+
+  it.each(Object.keys(FAULTS_2))('%s, of the second edition, has every fault named, and no other', (file) => {
+    expect(faultsOf(file, edition2)).toEqual(FAULTS_2[file]);
+  });
+
+  it('written for a later edition than it is read with says so', () => {
+    expect(faultsOf('21-lines-wrong.json', edition1)).toEqual([
+      ['$.contentVersion', 'is the text "2.0.0", an edition later than the one it is read with', 'one of "0.1.0", or nothing for the edition it is read with'],
+    ]);
+  });
+
+  it('is one of those in the folder', () => {
+    expect(readdirSync(FOLDER).sort()).toEqual([...Object.keys(FAULTS), ...Object.keys(FAULTS_2)]);
   });
 });

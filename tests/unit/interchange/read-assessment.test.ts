@@ -1,8 +1,12 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { edition1 } from '@/lib/content/edition-1';
+import { edition2 } from '@/lib/content/edition-2';
 import { currentContent } from '@/lib/content/editions';
+import { quickScore } from '@/lib/core/quick-score';
 import { type AssessmentRead, readAssessment } from '@/lib/interchange/read-assessment';
+import { resolve } from '@/lib/questionnaire/resolve';
 import { writeAssessment } from '@/lib/interchange/write-assessment';
 import { smallDocument, venueDocument } from '@/tests/support/assessment-text';
 
@@ -65,7 +69,6 @@ describe('a remark', () => {
   const remarksOn = (document: unknown) => readOrFail(document).remarks.map(({ path, remark }) => `${path} ${remark}`);
 
   it.each<[string, Record<string, unknown>, string[]]>([
-    ['on more warm trips than trips', { answers: { 'travel-trips': { roadTrips: 3, warmTrips: 4 } } }, ['$.answers["travel-trips"].warmTrips is 4, more than the 3 trips by road of which it is a part']],
     ['on as many warm trips as trips: none', { answers: { 'travel-trips': { roadTrips: 3, warmTrips: 3 } } }, []],
     ['on an answer that no longer counts', { answers: { 'room-where': 'outdoor', 'room-size': { chargingVolume: 60 } } }, ['$.answers["room-size"] is not used: another answer takes this question away']],
     ['on an answer that an input takes away', { answers: { 'room-size': 'not sure' }, inputs: { chargingOutdoor: 1 } }, ['$.answers["room-size"] is not used: another answer takes this question away']],
@@ -73,6 +76,48 @@ describe('a remark', () => {
     ['on a state with one: none', { states: { sprinkler: { state: 'absent', reason: 'turned off' } } }, []],
   ])('%s', (_, changes, expected) => {
     expect(remarksOn(smallDocument(changes))).toEqual(expected);
+  });
+});
+
+describe('a document of the first edition', () => {
+  const first = (changes: Record<string, unknown>) => smallDocument({ contentVersion: '0.1.0', ...changes });
+  const remarkOn = (document: unknown): string | undefined => readOrFail(document).remarks.find(({ path }) => path === '$.contentVersion')?.remark;
+
+  it('is read with the second, and says how much was not asked when it was written', () => {
+    const { content, document } = readOrFail(first(venueDocument('ordinary-classroom')));
+    expect(content).toBe(edition2);
+    expect(document.contentVersion).toBe('0.1.0');
+    const asked = resolve(edition2, document.answers);
+    const before = new Set(edition1.questions.map(({ id }) => id));
+    const questions = asked.path.filter(({ id }) => !before.has(id)).length;
+    const lines = asked.path.flatMap((question) => (question.kind === 'ticks' ? question.options : [])).filter(({ newIn }) => newIn === 2).length;
+    expect([questions, lines]).toEqual([23, 9]);
+    expect(remarkOn(first(venueDocument('ordinary-classroom')))).toBe('is of edition 1; it is read with edition 2: 23 questions and 9 lines of its lists that apply here were not there when it was written and count as not answered');
+  });
+
+  it('does not count what has been answered since', () => {
+    expect(remarkOn(first({ answers: {} }))).toMatch(/^is of edition 1; it is read with edition 2: \d+ questions that apply here/);
+    const open = (answers: Record<string, unknown>): number => Number(/: (\d+) questions/.exec(remarkOn(first({ answers })) ?? '')?.[1]);
+    expect(open({ 'alarm-building': 'yes' })).toBe(open({}) - 1);
+    expect(remarkOn(first({ answers: { 'store-keep': ['cool'] } }))).toMatch(/ and 1 line of its lists that apply here/);
+    expect(remarkOn(first({ answers: { 'store-keep': ['cool'] }, notSureTicks: { 'store-keep': ['together'] } }))).not.toMatch(/line of its lists/);
+  });
+
+  it('has no such remark when it is read with its own edition, or names none', () => {
+    const own = readAssessment(JSON.stringify(first({})), edition1);
+    expect(own.ok && own.remarks).toEqual([]);
+    expect(remarkOn(smallDocument())).toBeUndefined();
+  });
+
+  it('with more warm trips than trips has a remark in its own edition, which cannot hold one to the other', () => {
+    const own = readAssessment(JSON.stringify(first({ answers: { 'travel-trips': { roadTrips: 3, warmTrips: 4 } } })), edition1);
+    expect(own.ok && own.remarks).toEqual([{ path: '$.answers["travel-trips"].warmTrips', remark: 'is 4, more than the 3 trips by road of which it is a part' }]);
+  });
+
+  it('scores under the second as the same answers in lines', () => {
+    const list = readOrFail(first({ answers: { 'store-keep': ['cool'], 'damaged-keep': ['sand'] } })).document;
+    const lines = readOrFail(smallDocument({ answers: { 'store-keep': { cool: 'yes', locked: 'no' }, 'damaged-keep': { sand: 'not sure', mark: 'no' } } })).document;
+    expect(quickScore(edition2, list).totalHarm).toBe(quickScore(edition2, lines).totalHarm);
   });
 });
 
@@ -88,7 +133,7 @@ describe('a fault', () => {
     ['a matrix nobody has', smallDocument({ matrix: 'four-by-four' }), ['$.matrix is the text "four-by-four"; one of "five-by-five", "mil-std-882e", "three-by-three", or an object with "title", "from", "words" and "cells"']],
     ['a matrix that begins late', smallDocument({ matrix: { title: 'x', from: [0.1, 1], words: ['a', 'b'], cells: [['low', 'low', 'low', 'low', 'low'], ['low', 'low', 'low', 'low', 'low']] } }), ['$.matrix.from[0] is 0.1; 0: the rarest level begins at never']],
     ['"not sure" for a number to call', smallDocument({ inputs: { localNumber: 'not sure' } }), ['$.inputs.localNumber is the text "not sure"; one line of text of at most 200 characters']],
-    ['ticks that are no list', smallDocument({ notSureTicks: { 'people-kit': 'not sure' } }), ['$.notSureTicks["people-kit"] is the text "not sure"; a list of any of "caps", "case", "tidy", "guard", "warning"']],
+    ['ticks that are no list', smallDocument({ notSureTicks: { 'people-kit': 'not sure' } }), ['$.notSureTicks["people-kit"] is the text "not sure"; a list of any of "caps", "case", "tidy", "guard", "warning", "solder"']],
     ['an escape sequence for the terminal', smallDocument({ planned: ['\u001b[2J\u202e'] }), ['$.planned[0] is the text "\\u001b[2J\\u202e"; the id of a control of the content; "npm run content" prints them all']],
   ])('in a document with %s', (_, document, expected) => {
     expect(faultsOf(document)).toEqual(expected);

@@ -36,7 +36,9 @@ describe('a paper signed by two, one after the other', () => {
     expect(parts).toHaveLength(2);
     for (const { covered, container } of parts) {
       const args = ['cms', '-verify', '-cades', '-binary', '-inform', 'DER', '-in', asFile(container, 's.der'), '-content', asFile(covered, 's.dat'), '-CAfile', authority, '-attime', String(SIGNED_AT.Officer.getTime() / 1000), '-out', asFile('', 'out')];
-      expect(runTool('openssl', args)).toMatchObject({ code: 0, text: expect.stringContaining('CAdES Verification successful') });
+      const { code, text } = runTool('openssl', args);
+      expect(text).toContain('CAdES Verification successful');
+      expect(code).toBe(0);
     }
   });
 

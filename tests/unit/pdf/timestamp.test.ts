@@ -1,4 +1,3 @@
-import { execFileSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
@@ -13,7 +12,7 @@ import { temporaryFolder } from '@/tests/support/temporary-folder';
 /** A service for time stamps out of openssl (RFC 3161), in a folder of its own. */
 function localService(): TimestampClient {
   const folder = temporaryFolder();
-  const openssl = (...args: string[]) => execFileSync('openssl', args, { cwd: folder, stdio: 'pipe' });
+  const openssl = (...args: string[]) => { expect(runTool('openssl', args, folder)).toMatchObject({ code: 0 }); };
   writeFileSync(path.join(folder, 'tsa.cnf'), ['[tsa]', 'default_tsa = t', '[t]', 'serial = serial', 'signer_cert = tsa.pem', 'signer_key = tsa.key', 'signer_digest = sha256', 'default_policy = 1.2.3.4', 'digests = sha256', 'ess_cert_id_chain = no', ''].join('\n'));
   writeFileSync(path.join(folder, 'serial'), '01\n');
   openssl('req', '-x509', '-newkey', 'rsa:2048', '-nodes', '-keyout', 'tsa.key', '-out', 'tsa.pem', '-days', '30', '-subj', '/CN=Time', '-addext', 'extendedKeyUsage=critical,timeStamping', '-addext', 'keyUsage=critical,digitalSignature');

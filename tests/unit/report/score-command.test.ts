@@ -18,10 +18,11 @@ function command(words: readonly string[], input?: string | Uint8Array) {
 
 describe('the words behind the command', () => {
   it.each([
-    [['a.json'], { kind: 'score', source: 'a.json', text: false, seed: undefined, draws: 4000 }],
-    [['-', '--text'], { kind: 'score', source: '-', text: true, seed: undefined, draws: 4000 }],
-    [['--seed', '0', '--draws=100', 'a.json'], { kind: 'score', source: 'a.json', text: false, seed: 0, draws: 100 }],
-    [['--draws', '1000000', '--seed', '4294967295', 'a.json'], { kind: 'score', source: 'a.json', text: false, seed: 4_294_967_295, draws: 1_000_000 }],
+    [['a.json'], { kind: 'score', source: 'a.json', text: false, seed: undefined, draws: 4000, edition: undefined }],
+    [['-', '--text'], { kind: 'score', source: '-', text: true, seed: undefined, draws: 4000, edition: undefined }],
+    [['--seed', '0', '--draws=100', 'a.json'], { kind: 'score', source: 'a.json', text: false, seed: 0, draws: 100, edition: undefined }],
+    [['--draws', '1000000', '--seed', '4294967295', 'a.json'], { kind: 'score', source: 'a.json', text: false, seed: 4_294_967_295, draws: 1_000_000, edition: undefined }],
+    [['a.json', '--edition', '1'], { kind: 'score', source: 'a.json', text: false, seed: undefined, draws: 4000, edition: 1 }],
     [['--help'], { kind: 'help' }],
     [['-h'], { kind: 'help' }],
   ])('%j are read', (words, expected) => {
@@ -39,6 +40,8 @@ describe('the words behind the command', () => {
     [['a.json', '--seed=-1'], '--seed wants a whole number from 0 to 4294967295, not "-1".'],
     [['a.json', '--seed=1.5'], '--seed wants a whole number from 0 to 4294967295, not "1.5".'],
     [['a.json', '--draws', '99'], '--draws wants a whole number from 100 to 1000000, not "99".'],
+    [['a.json', '--edition', '0'], '--edition wants a whole number from 1 to 999, not "0".'],
+    [['a.json', '--edition', 'one'], '--edition wants a whole number from 1 to 999, not "one".'],
     [['a.json', '--draws', '1e5'], '--draws wants a whole number from 100 to 1000000, not "1e5".'],
   ])('%j are refused in words', (words, reason) => {
     expect(scoreArguments(words)).toEqual({ kind: 'refused', reason });

@@ -4,57 +4,35 @@ import { edition1 } from '@/lib/content/edition-1';
 import { edition2 } from '@/lib/content/edition-2';
 import type { InputMove } from '@/lib/content/model';
 import { bestSet } from '@/lib/core/risk/best-set';
-import { type Candidate, candidatesOf, inPlace } from '@/lib/core/risk/candidates';
-import { evaluateClosed } from '@/lib/core/risk/closed-form';
-import type { RiskSetup } from '@/lib/core/risk/risk-setup';
+import { candidatesOf } from '@/lib/core/risk/candidates';
 import { arbitraryDocument } from '../../../support/arbitrary-document';
+import { bestByTryingAll, spreadOver } from '../../../support/best-by-trying-all';
 import { ready } from '../../../support/evaluate';
 import { REFERENCE_VENUES, referenceDocument } from '../../../support/reference-venues';
-
-/** Every subset within the budget, by the rule of amendment A26: least harm, then less effort, then ids in order. */
-function byBruteForce(setup: RiskSetup, budget: number, candidates: readonly Candidate[]): { readonly controls: readonly string[]; readonly harm: number } {
-  const today = evaluateClosed(setup, setup.venue).totalHarm;
-  let best = { controls: [] as readonly string[], harm: today, effort: 0 };
-  for (let mask = 1; mask < 2 ** candidates.length; mask += 1) {
-    const chosen = candidates.filter((_, index) => (mask >> index) % 2 === 1);
-    const effort = chosen.reduce((sum, one) => sum + one.effort, 0);
-    if (effort > budget) continue;
-    const controls = chosen.map((one) => one.control).sort();
-    const harm = evaluateClosed(setup, inPlace(setup.venue, controls)).totalHarm;
-    const equal = Math.abs(harm - best.harm) <= today * 1e-9;
-    const simpler = effort < best.effort || (effort === best.effort && controls.join(' ') < best.controls.join(' '));
-    if (equal ? simpler : harm < best.harm) best = { controls, harm, effort };
-  }
-  return best;
-}
-
-/** Spread over the list, so that groups and containers come up. */
-const some = (candidates: readonly Candidate[], count: number, from: number): readonly Candidate[] =>
-  Array.from({ length: Math.min(count, candidates.length) }, (_, index) => candidates[(from + index * 7) % candidates.length]).filter((one, index, all): one is Candidate => one !== undefined && all.indexOf(one) === index);
 
 describe('the best set of actions', () => {
   it.each(REFERENCE_VENUES)('is the one that trying every set of ten finds, in %s', (venue) => {
     const { setup } = ready(referenceDocument(venue));
     for (const from of [0, 5]) for (const budget of [3, 9, 20]) {
-      const candidates = some(candidatesOf(setup.venue), 10, from);
+      const candidates = spreadOver(candidatesOf(setup.venue), 10, from);
       const found = bestSet(setup, budget, candidates);
-      const brute = byBruteForce(setup, budget, candidates);
+      const brute = bestByTryingAll(setup, budget, candidates);
       expect({ controls: found.controls, harm: found.harmAfter }).toEqual({ controls: brute.controls, harm: brute.harm });
     }
   }, 60_000);
 
   it('is the one that trying every set of fourteen finds', () => {
     const { setup } = ready(referenceDocument('bad-store'));
-    const candidates = some(candidatesOf(setup.venue), 14, 3);
-    const brute = byBruteForce(setup, 14, candidates);
+    const candidates = spreadOver(candidatesOf(setup.venue), 14, 3);
+    const brute = bestByTryingAll(setup, 14, candidates);
     expect(bestSet(setup, 14, candidates).controls).toEqual(brute.controls);
   }, 120_000);
 
   it('is the one that trying every set finds, in any room', () => {
     fc.assert(fc.property(arbitraryDocument, fc.nat({ max: 60 }), fc.integer({ min: 0, max: 30 }), (document, from, budget) => {
       const { setup } = ready(document);
-      const candidates = some(candidatesOf(setup.venue), 7, from);
-      expect(bestSet(setup, budget, candidates).controls).toEqual(byBruteForce(setup, budget, candidates).controls);
+      const candidates = spreadOver(candidatesOf(setup.venue), 7, from);
+      expect(bestSet(setup, budget, candidates).controls).toEqual(bestByTryingAll(setup, budget, candidates).controls);
     }), { numRuns: 25 });
   }, 120_000);
 
@@ -73,7 +51,7 @@ describe('the best set of actions', () => {
       const candidates = all.filter((candidate) => wanted.includes(candidate.control));
       for (const budget of [2, 4, 6, 9, 14]) {
         const found = bestSet(setup, budget, candidates);
-        const brute = byBruteForce(setup, budget, candidates);
+        const brute = bestByTryingAll(setup, budget, candidates);
         expect({ venue, budget, controls: found.controls, harm: found.harmAfter }).toEqual({ venue, budget, controls: brute.controls, harm: brute.harm });
       }
     }
@@ -88,7 +66,7 @@ describe('the best set of actions', () => {
       expect(candidates.map((one) => one.control)).toContain('attended-charging');
       for (const budget of [4, 9, 16, 30, 60]) {
         const found = bestSet(setup, budget, candidates);
-        const brute = byBruteForce(setup, budget, candidates);
+        const brute = bestByTryingAll(setup, budget, candidates);
         expect({ venue, overnightShare, budget, controls: found.controls, harm: found.harmAfter }).toEqual({ venue, overnightShare, budget, controls: brute.controls, harm: brute.harm });
       }
     }

@@ -1,0 +1,56 @@
+import { signAgain, submit } from '@/lib/assessments/lifecycle';
+import type { AuditEvent } from '@/lib/audit/event';
+import { recordChange } from '../audit/record-change';
+import type { Db } from '../client';
+import { type NewDocument, sha256Of, type SignatureOf, writeDocument } from '../documents/write-document';
+import { schoolScope, type SchoolScope } from '../scope';
+import type { Tx } from '../transaction';
+import type { Author } from './begin-assessment';
+import { type KeptScore, keepScore } from './keep-score';
+import { moveVersion, notDone, NOT_THERE, type NotDone, OVERTAKEN, standingOf } from './moves';
+
+export interface HandOver {
+  readonly versionId: string;
+  /** revision of the version that the paper was made from */
+  readonly revision: number;
+  readonly score: KeptScore;
+  readonly document: NewDocument;
+  readonly signature: SignatureOf;
+  readonly certificateFingerprint: string;
+  readonly reviewBy: string;
+  readonly openStops: readonly string[];
+}
+
+/**
+ * Hands a version to the officer with the preparer's signature, or signs it once more after the officer's
+ * decisions changed the paper: version, result, paper, signature and log entries, all or nothing.
+ */
+export async function handOver(db: Db, by: Author, at: Date, what: HandOver): Promise<{ readonly ok: true } | NotDone> {
+  const scope = schoolScope(by);
+  return recordChange(db, by, at, async (tx): Promise<{ value: { ok: true } | NotDone; events: readonly AuditEvent[] }> => {
+    const standing = await standingOf(tx, scope, what.versionId);
+    if (standing === null) return { value: NOT_THERE, events: [] };
+    const again = standing.state === 'with-officer';
+    const decision = again ? signAgain(standing, by.personId) : submit(standing, by.personId);
+    if (!decision.ok) return { value: notDone(decision.why), events: [] };
+    if (standing.revision !== what.revision || !(await moveVersion(tx, scope, what.versionId, standing, { state: 'with-officer', submittedAt: at, reviewBy: what.reviewBy }))) return { value: OVERTAKEN, events: [] };
+    const scoreId = await keepScore(tx, scope, at, what.versionId, what.score);
+    const replaced = await replaceEarlier(tx, scope, at, what);
+    await writeDocument(tx, scope, at, { ...what.document, of: { versionId: what.versionId, scoreId } }, what.signature, 'part-signed');
+    const [made, signed] = what.document.bytes;
+    return { value: { ok: true }, events: [
+      { kind: 'score.kept', subjectId: what.versionId, data: { scoreId, inputHash: what.score.inputHash, engineVersion: what.score.engineVersion, contentVersion: what.score.contentVersion, seed: what.score.seed, draws: what.score.draws, resultHash: what.score.resultHash } },
+      { kind: 'document.made', subjectId: what.document.id, data: { number: what.document.number, kind: 'assessment', fingerprint: what.document.fingerprint, sha256: sha256Of(made) } },
+      ...replaced,
+      ...(again ? [] : [{ kind: 'assessment.submitted' as const, subjectId: what.versionId, data: { openStops: [...what.openStops] } }]),
+      { kind: 'assessment.signed', subjectId: what.versionId, data: { part: 'preparer', documentId: what.document.id, certificateFingerprint: what.certificateFingerprint, sha256: sha256Of(signed) } },
+    ] };
+  });
+}
+
+/** Papers of this version that were handed over before are no longer the one to be signed. */
+async function replaceEarlier(tx: Tx, scope: SchoolScope, at: Date, { versionId, document }: HandOver): Promise<readonly AuditEvent[]> {
+  const earlier = await tx.document.findMany({ where: { ...scope, versionId, kind: 'assessment', replacedAt: null }, select: { id: true, number: true } });
+  await tx.document.updateMany({ where: { ...scope, id: { in: earlier.map((one) => one.id) } }, data: { replacedAt: at } });
+  return earlier.map((one) => ({ kind: 'document.replaced', subjectId: one.id, data: { number: one.number, byNumber: document.number } }));
+}
