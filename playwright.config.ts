@@ -16,6 +16,8 @@ export default defineConfig({
   forbidOnly: true,
   workers: 2,
   timeout: 60_000,
+  // Passwords are slow to check by design, and a test machine is often busy.
+  expect: { timeout: 15_000 },
   use: {
     ...devices['Desktop Chrome'],
     baseURL,

@@ -1,5 +1,8 @@
 import { z } from 'zod';
+import { optionalDay } from '@/lib/forms/day-field';
 import { line, optionalLine, optionalText } from '@/lib/forms/fields';
+import { optionalTypedNumber } from '@/lib/questionnaire/number-field';
+import { MATRICES } from './version';
 
 /** Beginning an assessment of a place, new or as a copy of an earlier version. */
 export const BeginAssessmentSchema = z.object({
@@ -13,11 +16,20 @@ export type BeginAssessmentInput = z.output<typeof BeginAssessmentSchema>;
 /** Who went there and what was taken on trust. */
 export const ScopeInputSchema = z.object({
   versionId: line('No assessment was named'),
-  revision: z.coerce.number().int().min(1),
+  /** what stood there when the form was drawn: answers that change meanwhile are no reason to refuse it */
+  before: z.string(),
   visited: z.enum(['yes', 'no'], { error: 'Say whether somebody has been there' }),
-  visitedOn: optionalLine(10).refine((day) => day === null || /^\d{4}-\d{2}-\d{2}$/.test(day), 'Write the day as year-month-day'),
+  visitedOn: optionalDay(),
   visitedBy: optionalLine(),
   seen: optionalText(),
   onTrust: optionalText(),
 });
 export type ScopeInput = z.output<typeof ScopeInputSchema>;
+
+/** How risks are graded, and how much effort can be spent. */
+export const SettingsInputSchema = z.object({
+  versionId: line('No assessment was named'),
+  matrix: z.enum(MATRICES, { error: 'Choose a matrix' }),
+  effortBudget: optionalTypedNumber({ least: 0, most: 120, unit: 'points' }),
+});
+export type SettingsInput = z.output<typeof SettingsInputSchema>;

@@ -3,12 +3,14 @@ import type { Answer, AssessmentDocument } from '@/lib/core/document';
 import type { AssessmentState } from './standing';
 
 /** What was seen and what was not, in the preparer's words. */
-export const ScopeSchema = z.object({ seen: z.string().default(''), onTrust: z.string().default(''), visitedBy: z.string().default('') });
+export const ScopeSchema = z.object({ seen: z.string().default(''), onTrust: z.string().default(''), visitedBy: z.string().default(''), /** whom it is handed to */ officerId: z.string().default('') });
 export type Scope = z.output<typeof ScopeSchema>;
+
+export const MATRICES = ['five-by-five', 'mil-std-882e', 'three-by-three'] as const;
 
 /** What a document needs besides its answers. */
 export const SettingsSchema = z.object({
-  matrix: z.enum(['five-by-five', 'mil-std-882e', 'three-by-three']).optional(),
+  matrix: z.enum(MATRICES).optional(),
   effortBudget: z.number().min(0).max(120).optional(),
 });
 type Settings = z.output<typeof SettingsSchema>;
@@ -55,8 +57,16 @@ export interface VersionRecord {
   readonly answers: readonly AnswerRecord[];
 }
 
-/** The document that is scored and exported: the answers as they are now. */
-export function documentOf(version: VersionRecord): AssessmentDocument {
+/** One text for what is said of the visit, to see whether it is still what somebody read. */
+export function scopeFingerprint({ visited, visitedOn, scope }: Pick<VersionRecord, 'visited' | 'visitedOn' | 'scope'>): string {
+  return JSON.stringify([visited, visitedOn, scope.seen, scope.onTrust, scope.visitedBy]);
+}
+
+/**
+ * The document that is scored and exported: the answers as they are now.
+ * @param planned controls that open actions are to put in place
+ */
+export function documentOf(version: VersionRecord, planned: readonly string[] = []): AssessmentDocument {
   const answered = version.answers.filter((answer): answer is AnswerRecord & { readonly value: Answer } => answer.value !== null);
   const ticks = answered.filter((answer) => answer.notSureTicks.length > 0);
   return {
@@ -64,6 +74,7 @@ export function documentOf(version: VersionRecord): AssessmentDocument {
     title: version.title,
     answers: Object.fromEntries(answered.map((answer) => [answer.questionId, answer.value])),
     ...(ticks.length === 0 ? {} : { notSureTicks: Object.fromEntries(ticks.map((answer) => [answer.questionId, answer.notSureTicks])) }),
+    ...(planned.length === 0 ? {} : { planned: [...new Set(planned)].sort() }),
     ...version.settings,
     contentVersion: version.contentVersion,
   };

@@ -23,7 +23,7 @@ export function copyPack(pack: Pack, copies: number, taken: readonly string[]): 
 }
 
 /** The details of a pack without what the register adds. */
-export function detailsOf(pack: Pack): PackDetails {
+export function detailsOf(pack: PackDetails): PackDetails {
   const { label, series, parallel, capacityMah, cRating, printedWh, cellType, connector, maker, seller, batch, secondHand, boughtOn, firstUsedOn, chargesBefore, areaId, place, notes } = pack;
   return { label, series, parallel, capacityMah, cRating, printedWh, cellType, connector, maker, seller, batch, secondHand, boughtOn, firstUsedOn, chargesBefore, areaId, place, notes };
 }

@@ -26,7 +26,7 @@ export function assessmentPaper(facts: AssessmentFacts): Paper {
     kind: 'assessment',
     number: facts.number,
     title: 'Battery fire risk assessment',
-    subtitle: `${facts.place}. ${facts.school.name}. ${facts.season}. Version ${facts.version}, ${facts.state}, ${facts.madeOn}.`,
+    subtitle: `${facts.place}. ${facts.school.name}. ${facts.season}. Version ${facts.version}, ${facts.madeOn}.`,
     format: facts.format,
     language: facts.language,
     author: facts.school.name,

@@ -1,9 +1,15 @@
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import { invite, join, officerPage } from './support/join-school';
-import { SCHOOL, SIGN_INS, signIn, stateOf, typeSignIn } from './support/sign-ins';
+import { SCHOOL, SIGN_INS, signIn, stateOf, typeSignIn, typeWrongSignIn } from './support/sign-ins';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, faultsOf, watch } from './support/watched-page';
 
 const password = 'seventeen lost umbrellas';
+
+async function openPerson(officer: Page, name: string): Promise<void> {
+  await officer.goto('/people');
+  await officer.getByRole('link', { name }).click();
+  await expect(officer.getByRole('heading', { name, level: 1 })).toBeVisible();
+}
 
 test.describe('signing in', () => {
   test('says nothing about which part is wrong, keeps the address, and leads to the page that was asked for', async ({ page }) => {
@@ -13,7 +19,7 @@ test.describe('signing in', () => {
     await expectAccessible(page);
     const { email, password: right } = SIGN_INS.organiser;
     for (const [address, secret] of [[email, 'not the right one'], ['nobody@ternlane.example', right]] as const) {
-      await typeSignIn(page, { email: address, password: secret });
+      await typeWrongSignIn(page, { email: address, password: secret });
       await expect(faultsOf(page)).toContainText('do not belong together');
       await expect(page.getByLabel('E-mail')).toHaveValue(address);
       await expect(page.getByLabel('Password', { exact: true })).toHaveValue('');
@@ -49,7 +55,7 @@ test.describe('signing in', () => {
       const context = await browser.newContext({ extraHTTPHeaders: { 'x-forwarded-for': claimed, 'x-real-ip': claimed, forwarded: `for=${claimed}` } });
       const page = await context.newPage();
       await page.goto('/sign-in');
-      await typeSignIn(page, { email, password: `guess number ${attempt}` });
+      await typeWrongSignIn(page, { email, password: `guess number ${attempt}` });
       await expect(faultsOf(page)).toContainText(attempt <= 10 ? 'do not belong together' : 'Too many tries');
       await context.close();
     }
@@ -63,10 +69,10 @@ test.describe('signing in', () => {
     const stranger = await (await browser.newContext()).newPage();
     await stranger.goto('/sign-in');
     for (let attempt = 1; attempt <= 11; attempt += 1) {
-      await typeSignIn(stranger, { email: person.email, password: `guess number ${attempt}` });
+      await typeWrongSignIn(stranger, { email: person.email, password: `guess number ${attempt}` });
       await expect(faultsOf(stranger)).toContainText(attempt <= 10 ? 'do not belong together' : 'Too many tries');
     }
-    await typeSignIn(stranger, person);
+    await typeWrongSignIn(stranger, person);
     await expect(faultsOf(stranger)).toContainText('Too many tries');
     const [page] = known.pages();
     if (!page) throw new Error('The browser that joined has its page');
@@ -81,7 +87,7 @@ test.describe('without client JavaScript', () => {
 
   test('signs in, and shows faults with what was typed', async ({ page }) => {
     await page.goto('/sign-in');
-    await typeSignIn(page, { email: SIGN_INS.helper.email, password: 'not the right one' });
+    await typeWrongSignIn(page, { email: SIGN_INS.helper.email, password: 'not the right one' });
     await expect(page.getByText('do not belong together')).toBeVisible();
     await expect(page.getByLabel('E-mail')).toHaveValue(SIGN_INS.helper.email);
     await typeSignIn(page, SIGN_INS.helper);
@@ -103,8 +109,7 @@ test.describe('people of a school', () => {
     await expect(page.getByRole('heading', { name: 'This link does not work' })).toBeVisible();
     expect((await page.goto('/people'))?.status()).toBe(403);
 
-    await officer.goto('/people');
-    await officer.getByRole('link', { name: person.name }).click();
+    await openPerson(officer, person.name);
     await officer.getByRole('radio', { name: /^Organiser/ }).check();
     await officer.getByRole('button', { name: 'Change the role' }).click();
     await expect(officer.getByRole('status')).toContainText('organiser from now on');
@@ -126,8 +131,7 @@ test.describe('people of a school', () => {
 
   test('the only officer stays one', async ({ browser }) => {
     const officer = await officerPage(browser);
-    await officer.goto('/people');
-    await officer.getByRole('link', { name: SIGN_INS['safety-officer'].name }).click();
+    await openPerson(officer, SIGN_INS['safety-officer'].name);
     await officer.getByRole('radio', { name: /^Helper/ }).check();
     await officer.getByRole('button', { name: 'Change the role' }).click();
     await expect(faultsOf(officer)).toContainText('only safety officer');
@@ -153,8 +157,7 @@ test.describe('people of a school', () => {
     const officer = await officerPage(browser);
     const person = { name: 'Ada Shore', email: 'a.shore@ternlane.example', password };
     const theirs = await join(browser, await invite(officer, person.name, 'helper'), person);
-    await officer.goto('/people');
-    await officer.getByRole('link', { name: person.name }).click();
+    await openPerson(officer, person.name);
     await officer.getByRole('button', { name: 'Make a link for a new password' }).click();
     const link = await officer.getByLabel('Link for a new password').inputValue();
     const page = await (await browser.newContext()).newPage();
@@ -186,6 +189,7 @@ test.describe('one’s own account', () => {
       await page.getByLabel('Present password').fill(present);
       await page.getByLabel('New password').fill(next);
       await page.getByRole('button', { name: 'Change the password' }).click();
+      await expect(page.getByLabel('New password')).toHaveValue('');
     };
     await change('not the right one', 'nine copper weathervanes');
     await expect(faultsOf(page)).toContainText('not your password');

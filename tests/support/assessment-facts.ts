@@ -7,7 +7,7 @@ import type { AssessmentFacts } from '@/lib/papers/assessment/facts';
 export function assessmentFacts(document: AssessmentDocument, over: Partial<AssessmentFacts> = {}): AssessmentFacts {
   return {
     content: edition2, document, result: score(edition2, document, { seed: 1, draws: 1000, inputHash: 'sha256-of-the-input' }), edition: 2,
-    number: 'SB-7F2K-0031', version: 2, state: 'signed', format: 'A4', language: 'en',
+    number: 'SB-7F2K-0031', version: 2, state: 'for signature', format: 'A4', language: 'en',
     madeAt: '2026-11-24T16:05:00.000Z', madeOn: '24 November 2026', fingerprint: '9c41 07be 5d20 e83a', verifyAt: 'https://sandbucket.example/verify',
     school: { name: 'Heron Weir School', employer: 'Heron Weir Trust' }, place: 'Room 9 and small hall', season: 'Season 2026/27',
     preparer: { name: 'Åsa Łukasiewicz', post: 'teacher', telephone: '555 0101', employer: 'Heron Weir Trust' },

@@ -18,26 +18,31 @@ export type Begun = { readonly ok: true; readonly versionId: string } | { readon
  * @param contentVersion edition that the new version is answered and scored with, for good
  */
 export async function beginAssessment(db: Db, by: Author, at: Date, input: BeginAssessmentInput, contentVersion: string): Promise<Begun> {
+  return recordChange(db, by, at, async (tx) => writeBeginning(tx, by, at, input, contentVersion));
+}
+
+type Beginning = { readonly kind: 'assessment.begun'; readonly subjectId: string; readonly data: { readonly title: string; readonly number: number; readonly contentVersion: string; readonly basedOnId: string | null } };
+
+/** The same inside of a transaction, for what has to be written with it. */
+export async function writeBeginning(tx: Tx, by: Author, at: Date, input: BeginAssessmentInput, contentVersion: string): Promise<{ value: Begun; events: readonly Beginning[] }> {
   const scope = schoolScope(by);
-  return recordChange(db, by, at, async (tx): Promise<{ value: Begun; events: { kind: 'assessment.begun'; subjectId: string; data: { title: string; number: number; contentVersion: string; basedOnId: string | null } }[] }> => {
-    const site = await tx.site.findFirst({ where: { ...scope, id: input.siteId, archivedAt: null }, select: { id: true } });
-    if (site === null) return { value: { ok: false, field: 'siteId', why: 'This place is not there any more. Choose another' }, events: [] };
-    const copied = input.copyFromId === null ? null : await readVersion(tx, scope, input.copyFromId);
-    if (input.copyFromId !== null && copied === null) return { value: { ok: false, field: 'copyFromId', why: 'The version to copy is not there' }, events: [] };
-    const refusal = copied === null ? null : await whyNotNext(tx, scope, copied, site.id);
-    if (refusal !== null) return { value: { ok: false, field: 'copyFromId', why: refusal }, events: [] };
-    const assessmentId = copied?.assessmentId ?? (await tx.assessment.create({ data: { ...scope, siteId: site.id, title: input.title, createdAt: at }, select: { id: true } })).id;
-    const number = await nextNumber(tx, assessmentId);
-    const version = await tx.assessmentVersion.create({
-      data: {
-        ...scope, assessmentId, number, state: 'draft', contentVersion, season: input.season, basedOnId: copied?.id ?? null, preparedById: by.personId, preparedByName: by.name,
-        ...(copied === null ? {} : { settingsJson: JSON.stringify(copied.settings) }), createdAt: at,
-      },
-      select: { id: true },
-    });
-    if (copied !== null) await copyAnswers(tx, scope, copied, version.id, by, at);
-    return { value: { ok: true, versionId: version.id }, events: [{ kind: 'assessment.begun', subjectId: version.id, data: { title: input.title, number, contentVersion, basedOnId: copied?.id ?? null } }] };
+  const site = await tx.site.findFirst({ where: { ...scope, id: input.siteId, archivedAt: null }, select: { id: true } });
+  if (site === null) return { value: { ok: false, field: 'siteId', why: 'This place is not there any more. Choose another' }, events: [] };
+  const copied = input.copyFromId === null ? null : await readVersion(tx, scope, input.copyFromId);
+  if (input.copyFromId !== null && copied === null) return { value: { ok: false, field: 'copyFromId', why: 'The version to copy is not there' }, events: [] };
+  const refusal = copied === null ? null : await whyNotNext(tx, scope, copied, site.id);
+  if (refusal !== null) return { value: { ok: false, field: 'copyFromId', why: refusal }, events: [] };
+  const assessmentId = copied?.assessmentId ?? (await tx.assessment.create({ data: { ...scope, siteId: site.id, title: input.title, createdAt: at }, select: { id: true } })).id;
+  const number = await nextNumber(tx, assessmentId);
+  const version = await tx.assessmentVersion.create({
+    data: {
+      ...scope, assessmentId, number, state: 'draft', contentVersion, season: input.season, basedOnId: copied?.id ?? null, preparedById: by.personId, preparedByName: by.name,
+      ...(copied === null ? {} : { settingsJson: JSON.stringify(copied.settings) }), createdAt: at,
+    },
+    select: { id: true },
   });
+  if (copied !== null) await copyAnswers(tx, scope, copied, version.id, by, at);
+  return { value: { ok: true, versionId: version.id }, events: [{ kind: 'assessment.begun', subjectId: version.id, data: { title: input.title, number, contentVersion, basedOnId: copied?.id ?? null } }] };
 }
 
 async function whyNotNext(tx: Tx, scope: SchoolScope, copied: VersionRecord, siteId: string): Promise<string | null> {

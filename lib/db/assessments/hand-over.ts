@@ -1,4 +1,5 @@
 import { signAgain, submit } from '@/lib/assessments/lifecycle';
+import { ScopeSchema } from '@/lib/assessments/version';
 import type { AuditEvent } from '@/lib/audit/event';
 import { recordChange } from '../audit/record-change';
 import type { Db } from '../client';
@@ -13,6 +14,8 @@ export interface HandOver {
   readonly versionId: string;
   /** revision of the version that the paper was made from */
   readonly revision: number;
+  /** who is to check it: the paper names them */
+  readonly officerId: string;
   readonly score: KeptScore;
   readonly document: NewDocument;
   readonly signature: SignatureOf;
@@ -33,7 +36,7 @@ export async function handOver(db: Db, by: Author, at: Date, what: HandOver): Pr
     const again = standing.state === 'with-officer';
     const decision = again ? signAgain(standing, by.personId) : submit(standing, by.personId);
     if (!decision.ok) return { value: notDone(decision.why), events: [] };
-    if (standing.revision !== what.revision || !(await moveVersion(tx, scope, what.versionId, standing, { state: 'with-officer', submittedAt: at, reviewBy: what.reviewBy }))) return { value: OVERTAKEN, events: [] };
+    if (standing.revision !== what.revision || !(await moveVersion(tx, scope, what.versionId, standing, { state: 'with-officer', submittedAt: at, reviewBy: what.reviewBy, scopeJson: await scopeWith(tx, scope, what) }))) return { value: OVERTAKEN, events: [] };
     const scoreId = await keepScore(tx, scope, at, what.versionId, what.score);
     const replaced = await replaceEarlier(tx, scope, at, what);
     await writeDocument(tx, scope, at, { ...what.document, of: { versionId: what.versionId, scoreId } }, what.signature, 'part-signed');
@@ -46,6 +49,11 @@ export async function handOver(db: Db, by: Author, at: Date, what: HandOver): Pr
       { kind: 'assessment.signed', subjectId: what.versionId, data: { part: 'preparer', documentId: what.document.id, certificateFingerprint: what.certificateFingerprint, sha256: sha256Of(signed) } },
     ] };
   });
+}
+
+async function scopeWith(tx: Tx, scope: SchoolScope, { versionId, officerId }: HandOver): Promise<string> {
+  const version = await tx.assessmentVersion.findFirst({ where: { ...scope, id: versionId }, select: { scopeJson: true } });
+  return JSON.stringify({ ...ScopeSchema.parse(JSON.parse(version?.scopeJson ?? '{}')), officerId });
 }
 
 /** Papers of this version that were handed over before are no longer the one to be signed. */

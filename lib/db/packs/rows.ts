@@ -1,4 +1,5 @@
 import { CellVoltsSchema, CHECK_PURPOSES, CheckResultSchema, type CheckPurpose, type CheckRecord, MeasuresSchema, ResistanceSchema } from '@/lib/packs/checks/check-record';
+import { detailsOf } from '@/lib/packs/copy-pack';
 import { ISOLATION_CAUSES, type IsolationCause, labelKey, type Pack, type PackDetails, type StateChange } from '@/lib/packs/pack';
 import { isPackState, type PackState } from '@/lib/packs/states/pack-states';
 import type { Prisma } from '../generated/sqlite/client';
@@ -10,8 +11,9 @@ type CheckRow = Prisma.PackCheckGetPayload<object>;
 /** Newest first; ids of one moment are in the order they were made. */
 export const NEWEST_FIRST = [{ at: 'desc' }, { id: 'desc' }] as const;
 
-export function packOfRow({ schoolId, labelKey: key, ...row }: PackRow): Pack {
-  return { ...row, state: stateOf(row.state) };
+export function packOfRow(row: PackRow): Pack {
+  const { id, siteId, stateReason, stateSince, createdAt, revision } = row;
+  return { ...detailsOf(row), id, siteId, state: stateOf(row.state), stateReason, stateSince, createdAt, revision };
 }
 
 export function changeOfRow({ fromState, toState, ...row }: ChangeRow): StateChange {
@@ -34,8 +36,7 @@ export function checkOfRow(row: CheckRow): CheckRecord {
 
 /** The details of a pack as columns. */
 export function detailColumns(details: PackDetails) {
-  const { label, series, parallel, capacityMah, cRating, printedWh, cellType, connector, maker, seller, batch, secondHand, boughtOn, firstUsedOn, chargesBefore, areaId, place, notes } = details;
-  return { label, labelKey: labelKey(label), series, parallel, capacityMah, cRating, printedWh, cellType, connector, maker, seller, batch, secondHand, boughtOn, firstUsedOn, chargesBefore, areaId, place, notes };
+  return { ...detailsOf(details), labelKey: labelKey(details.label) };
 }
 
 function stateOf(word: string): PackState {

@@ -5,19 +5,21 @@ import type { Prisma } from '../generated/sqlite/client';
 type SiteRow = Prisma.SiteGetPayload<{ include: { areas: true } }>;
 type AreaRow = Prisma.AreaGetPayload<object>;
 
-export function siteOfRow({ schoolId, createdAt, areas, ...row }: SiteRow): Site {
-  return { ...row, kind: one(SITE_KINDS, row.kind), areas: areas.map(areaOfRow) };
+export function siteOfRow(row: SiteRow): Site {
+  const { id, archivedAt, revision, areas } = row;
+  return { ...siteColumns({ ...row, kind: one(SITE_KINDS, row.kind) }), id, archivedAt, revision, areas: areas.map(areaOfRow) };
 }
 
-export function areaOfRow({ schoolId, createdAt, ...row }: AreaRow): Area {
-  return {
-    ...row,
+export function areaOfRow(row: AreaRow): Area {
+  const { id, siteId, archivedAt, revision } = row;
+  const words = {
     use: one(AREA_USES, row.use),
     airMode: oneOrNull(AIR_MODES, row.airMode),
     surface: oneOrNull(SURFACES, row.surface),
     detectors: oneOrNull(DETECTORS, row.detectors),
     fuelLoad: oneOrNull(FUEL_LOADS, row.fuelLoad),
   };
+  return { ...areaColumns({ ...row, ...words }), id, siteId, archivedAt, revision };
 }
 
 /** The details of a site as columns, without anything else the caller's object may hold. */

@@ -39,14 +39,17 @@ function valueFault(content: Content, input: InputDefinition, given: unknown): {
     const check = validateAnswer({ ...asked, notSure: false }, given);
     return check.ok ? undefined : check.faults[0];
   }
-  const choices = choicesOf(content, input.id);
+  const choices = isMark(input) ? choicesOf(content, input.id) : [];
   if (choices.length > 0) return choices.some((choice) => choice === given) ? undefined : { problem: sayValue(given), expected: `one of ${inWords(choices)}` };
   const [least, most] = [input.min ?? -Infinity, input.max ?? Infinity];
   if (typeof given === 'number' && given >= least && given <= most) return undefined;
   return { problem: sayValue(given), expected: rangeInWords(least, most, input.unit) };
 }
 
-/** Values that options give an input; none when it is a number that is typed in. */
+/** A word, or yes and no as 1 and 0. A number that options only round, such as air changes, may be measured. */
+const isMark = ({ min, max, unit }: InputDefinition): boolean => unit === '0 or 1' || min === null || max === null;
+
+/** Values that options give an input. */
 function choicesOf(content: Content, id: string): readonly InputValue[] {
   const options = content.questions.flatMap((question) => ('options' in question ? question.options : []));
   return [...new Set(options.flatMap(({ sets }) => (Object.hasOwn(sets.inputs, id) ? sets.inputs[id] ?? [] : [])))];

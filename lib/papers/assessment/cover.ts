@@ -9,7 +9,7 @@ const WORST_FIRST: readonly Grade[] = ['extreme', 'high', 'moderate', 'low'];
 
 /** First page: what it comes to, under which conditions, until when. Acceptances stand here, not further back. */
 export function coverBlocks(facts: AssessmentFacts): readonly Block[] {
-  return [answer(facts), ...conditions(facts), keyFacts(facts), ...(facts.state === 'signed' ? [] : [notSigned(facts)])];
+  return [answer(facts), ...conditions(facts), keyFacts(facts), holdsWhen(facts)];
 }
 
 /** Stop conditions that hold and that no acceptance covers. */
@@ -33,26 +33,24 @@ function answer(facts: AssessmentFacts): Block {
 function conditions({ acceptances, result, content }: AssessmentFacts): readonly Block[] {
   if (acceptances.length === 0) return [];
   const title = (id: string): string => result.stops.find((stop) => stop.id === id)?.title ?? content.stops.find((stop) => stop.id === id)?.title ?? id;
-  return [{ kind: 'list', items: acceptances.map((one) => ({ lead: `Accepted by ${one.by}${one.until === null ? '' : ` until ${one.until}`}: ${title(one.stop)}.`, text: `${one.reason} Instead: ${one.replacedBy}${one.paper === null ? '' : ` Paper: ${one.paper}.`}` })) }];
+  return [{ kind: 'list', items: acceptances.map((one) => ({ lead: `Accepted by ${one.by}${one.until === null ? '' : ` until ${one.until}`}: ${title(one.stop)}.`, text: `Instead: ${one.replacedBy}${one.paper === null ? '' : ` Paper: ${one.paper}.`}` })) }];
 }
 
 function keyFacts(facts: AssessmentFacts): Block {
   const { result } = facts;
   const [now, after] = [worstGrade(facts, 'grade'), worstGrade(facts, 'plannedGrade')];
   const word = (grade: Grade | null): string => (grade === null ? 'none applies' : gradeWord(grade, result.matrix.gradeWords[grade]));
-  const top = result.risks[0]?.topFrequencyMean === undefined ? '' : result.risks[0].title;
   return { kind: 'facts', rows: [
     { name: 'Worst grade that remains', value: word(now), under: now === null ? undefined : gradeRule(now) },
     { name: 'Once the open actions are done', value: word(after) },
-    { name: 'Most harm', value: top, under: 'by how often × how bad' },
     { name: 'A battery fire of any kind', value: onceInWords(result.batteryFiresPerSeason), under: `harm in all ${rounded(result.totalHarm)} points, ${rounded(result.inherentHarm)} with nothing done` },
-    { name: 'Worst risk, how often', value: result.risks[0] === undefined ? 'none' : onceRangeWords(result.risks[0].frequency), under: 'nine draws in ten' },
+    { name: 'Most harm', value: result.risks[0]?.title ?? 'none', under: result.risks[0] === undefined ? undefined : onceRangeWords(result.risks[0].frequency) },
     { name: 'Stop conditions', value: openStops(facts).length === 0 ? 'none open' : `${openStops(facts).length} open`, under: facts.acceptances.length === 0 ? undefined : `${facts.acceptances.length} accepted in writing, above` },
     { name: 'In force until', value: facts.inForceUntil, under: 'or until what it assumes no longer holds' },
     { name: 'Covers at most', value: `${facts.covers.packs} packs`, under: `${rounded(facts.covers.storedWh)} Wh in the store, ${facts.covers.sessions} sessions, ${facts.covers.people} people in the room` },
   ].map(({ under, ...row }) => (under === undefined ? row : { ...row, under })) };
 }
 
-function notSigned({ state }: AssessmentFacts): Block {
-  return text(state === 'superseded' ? 'A newer version has taken the place of this one.' : 'Not signed. This copy permits nothing.', 'presses');
+function holdsWhen({ state }: AssessmentFacts): Block {
+  return state === 'draft' ? text('Not signed. This copy permits nothing.', 'presses') : text('It holds only with both signatures below, and only as long as the page for checking says so.', 'quiet');
 }

@@ -5,7 +5,8 @@ import type { ScoreResult } from '@/lib/core/result';
 /** Who signs, as the law wants it: initials are not enough for adults. */
 export interface Signer { readonly name: string; readonly post: string; readonly telephone: string; readonly employer: string }
 
-export type AssessmentState = 'draft' | 'with the officer' | 'returned' | 'signed' | 'superseded';
+/** A draft is printed to be read; what is made for signature holds once both have signed. */
+type PaperState = 'draft' | 'for signature';
 
 /** A stop condition that the officer accepted in writing. */
 export interface Acceptance {
@@ -64,7 +65,7 @@ export interface AssessmentFacts {
   readonly edition: number;
   readonly number: string;
   readonly version: number;
-  readonly state: AssessmentState;
+  readonly state: PaperState;
   readonly format: 'A4' | 'LETTER';
   readonly language: string;
   /** ISO */

@@ -32,7 +32,7 @@ export function PaperPage({ frame, section, children }: PaperPageProps) {
   return (
     <Page size={frame.paper} style={styles.page}>
       <View style={styles.header} fixed>
-        <Words style={styles.small}>{frame.title}</Words>
+        <Words style={[styles.small, styles.title]}>{frame.title}</Words>
         <Words style={styles.small}>{section}</Words>
       </View>
       {children}
@@ -68,4 +68,6 @@ const styles = StyleSheet.create({
   footer: { position: 'absolute', bottom: 28, left: MARGIN.left, right: MARGIN.right, paddingTop: 5, gap: 3, borderTopWidth: 0.75, borderTopColor: COLOUR.ink },
   numbers: { flexDirection: 'row', justifyContent: 'space-between', gap: 12 },
   small: { fontSize: TYPE.small },
+  // Two lines are all the room there is above the text.
+  title: { flex: 1, maxLines: 2, textOverflow: 'ellipsis' },
 });

@@ -45,6 +45,8 @@ function createAuth() {
     },
     rateLimit: { enabled: false },
     telemetry: { enabled: false },
+    // A wrong password is nothing for the log.
+    logger: { level: 'error' },
     plugins: [nextCookies()],
   });
 }

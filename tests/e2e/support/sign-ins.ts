@@ -1,5 +1,5 @@
 import path from 'node:path';
-import type { Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { ROLES, type Role } from '@/lib/access/roles';
 
 export interface SignIn {
@@ -36,8 +36,15 @@ export async function signIn(page: Page, { email, password }: Pick<SignIn, 'emai
   await page.waitForURL((url) => url.pathname !== '/sign-in');
 }
 
+/** Fills the form and sends it; with a wrong password it comes back with faults. */
 export async function typeSignIn(page: Page, { email, password }: Pick<SignIn, 'email' | 'password'>): Promise<void> {
   await page.getByLabel('E-mail').fill(email);
   await page.getByLabel('Password', { exact: true }).fill(password);
   await page.getByRole('button', { name: 'Sign in' }).click();
+}
+
+/** The same with a password that is wrong: waits until the form came back, since what is typed before that is lost. */
+export async function typeWrongSignIn(page: Page, typed: Pick<SignIn, 'email' | 'password'>): Promise<void> {
+  await typeSignIn(page, typed);
+  await expect(page.getByLabel('Password', { exact: true })).toHaveValue('');
 }

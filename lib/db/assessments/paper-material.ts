@@ -1,0 +1,31 @@
+import type { Db } from '../client';
+import type { SchoolScope } from '../scope';
+
+/** Everything besides the answers that stands on the paper of a version, as the database holds it. */
+export async function paperMaterial(db: Db, scope: SchoolScope, versionId: string) {
+  const [acceptances, actions, comments, evidence, packs, incidents] = await Promise.all([
+    db.stopAcceptance.findMany({ where: { ...scope, versionId, withdrawnAt: null }, orderBy: { at: 'asc' } }),
+    db.action.findMany({ where: { ...scope, versionId, state: { in: ['open', 'done'] } }, orderBy: [{ dueOn: 'asc' }, { id: 'asc' }] }),
+    db.comment.findMany({ where: { ...scope, versionId, withdrawnAt: null }, orderBy: { at: 'asc' } }),
+    db.answerEvidence.findMany({ where: { ...scope, versionId, removedAt: null }, select: { questionId: true, caption: true, file: { select: { sha256: true } } }, orderBy: { at: 'asc' } }),
+    db.pack.findMany({ where: { ...scope, state: { notIn: ['handed-over'] } }, orderBy: { labelKey: 'asc' }, include: { checks: { orderBy: { at: 'desc' }, take: 1, select: { at: true, verdict: true } }, area: { select: { name: true } } } }),
+    db.incident.findMany({ where: scope, orderBy: { happenedAt: 'desc' }, take: 200, include: { kinds: { select: { kind: true } } } }),
+  ]);
+  return { acceptances, actions, comments, evidence, packs, incidents };
+}
+export type PaperMaterial = Awaited<ReturnType<typeof paperMaterial>>;
+
+/** Somebody as the law wants them on a paper; null when there is nobody of that id in the school. */
+export async function signerDetails(db: Db, scope: SchoolScope, personId: string) {
+  const row = await db.membership.findFirst({ where: { ...scope, personId }, select: { role: true, post: true, employer: true, endedAt: true, person: { select: { name: true, phone: true } }, school: { select: { name: true } } } });
+  return row === null ? null : { name: row.person.name, post: row.post, telephone: row.person.phone ?? '', employer: row.employer ?? row.school.name, role: row.role, active: row.endedAt === null };
+}
+
+/** The paper of a version that waits for the officer, with its last revision; null when there is none. */
+export async function waitingPaper(db: Db, scope: SchoolScope, versionId: string) {
+  return db.document.findFirst({
+    where: { ...scope, versionId, kind: 'assessment', state: 'part-signed', replacedAt: null, withdrawnAt: null },
+    orderBy: { createdAt: 'desc' },
+    select: { id: true, number: true, revision: true, fingerprint: true, createdAt: true, format: true, language: true, revisions: { orderBy: { number: 'desc' }, take: 1, select: { bytes: true, number: true } } },
+  });
+}

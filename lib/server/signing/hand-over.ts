@@ -1,0 +1,75 @@
+import 'server-only';
+import { createHash, randomUUID } from 'node:crypto';
+import { can } from '@/lib/access/can';
+import { dayAfter } from '@/lib/assessments/acceptance';
+import type { HandOverInput } from '@/lib/assessments/signing-input';
+import { handOver as write } from '@/lib/db/assessments/hand-over';
+import { signerDetails } from '@/lib/db/assessments/paper-material';
+import { schoolScope } from '@/lib/db/scope';
+import { assessmentPaper } from '@/lib/papers/assessment-paper';
+import { calendarDay, momentWords } from '@/lib/wording/dates';
+import type { Actor } from '../actor';
+import { confirmPassword } from '../auth/confirm-password';
+import { database } from '../database';
+import { refused, type Outcome } from '../forms/outcome';
+import { currentSchool } from '../people/current-school';
+import { publicAddress } from '../people/public-address';
+import { newDocumentNumber } from '../papers/document-number';
+import { makePaper, signPaper } from '../papers/paper-desk';
+import { signerFor } from '../papers/signing-keys';
+import { assessmentFacts, type PaperMakings } from './assessment-facts';
+import { type VersionInFull, versionInFull } from './material';
+import { openStops } from './open-stops';
+
+/** No assessment holds longer than a year. */
+const LONGEST_DAYS = 365;
+
+/**
+ * Hands an assessment to the officer: the paper is made of what stands there now and signed by its preparer, who
+ * gives the password again. Also signs once more what the officer's decisions have changed since.
+ */
+export async function handOver(input: HandOverInput, actor: Actor): Promise<Outcome> {
+  const found = await versionInFull(actor, input.versionId);
+  if (found === null) return refused(null, 'This assessment is not there');
+  const { version } = found;
+  if (!can(actor.role, 'assessment.submit', { actor, on: { schoolId: actor.schoolId, byId: version.preparedById } })) return refused(null, 'Only the person who prepares it hands it over, because that person signs first');
+  const [school, now] = [await currentSchool(actor), new Date()];
+  const today = calendarDay(now, school.timeZone);
+  if (input.reviewBy <= today || input.reviewBy > dayAfter(today, LONGEST_DAYS)) return refused('reviewBy', 'Choose a day within the next twelve months');
+  const [preparer, officer] = await Promise.all([actor.personId, input.officerId].map((id) => signerDetails(database(), schoolScope(actor), id)));
+  if (preparer === undefined || preparer === null) return refused(null, 'Your account belongs to nobody in this school');
+  if (officer === undefined || officer === null || !officer.active || officer.role !== 'safety-officer' || input.officerId === actor.personId) return refused('officerId', 'Choose a safety officer of the school who is not yourself');
+  const wrong = await confirmPassword(input.password);
+  if (wrong !== null) return refused('password', wrong);
+  const number = newDocumentNumber();
+  const makings = { ...found, school, preparer, officer, officerId: input.officerId, number, verifyAt: await publicAddress(`/verify?number=${number}`), reviewBy: input.reviewBy, now };
+  const done = await write(database(), actor, now, await signedPaper(actor, found, makings, input.password, today));
+  return done.ok ? { ok: true, then: `/assessments/${version.id}/result` } : refused(null, done.why);
+}
+
+async function signedPaper(actor: Actor, found: VersionInFull, makings: PaperMakings, password: string, today: string) {
+  const { school, preparer, now, number } = makings;
+  const facts = assessmentFacts(makings);
+  const paper = assessmentPaper(facts);
+  const [made, ready] = [await makePaper(paper), await signerFor(actor, password, now)];
+  const signed = await signPaper(made, 'Preparer', {
+    name: preparer.name, post: `${preparer.post}, ${preparer.employer}`, reason: 'Prepared, and answers for what it says', place: school.schoolName, at: now,
+    when: momentWords(now, { locale: school.locale, timeZone: school.timeZone }), language: school.locale, format: paper.format,
+  }, ready);
+  const { document, result, content } = found.scored;
+  const resultJson = JSON.stringify(result);
+  return {
+    versionId: found.version.id,
+    revision: found.version.revision,
+    officerId: makings.officerId,
+    score: {
+      inputJson: JSON.stringify(document), inputHash: result.inputHash, contentVersion: content.version, engineVersion: result.engineVersion, seed: result.seed, draws: result.draws,
+      resultJson, resultHash: createHash('sha256').update(resultJson, 'utf8').digest('hex'),
+    },
+    document: { id: randomUUID(), number, kind: 'assessment' as const, title: `${paper.title}, ${facts.place}`, format: school.paper, language: school.locale, fingerprint: facts.fingerprint, of: {}, bytes: [made, signed] as const },
+    signature: { part: 'preparer' as const, signerId: actor.personId, signerName: preparer.name, signerPost: preparer.post, certificateId: ready.certificateId },
+    certificateFingerprint: ready.fingerprint,
+    reviewBy: makings.reviewBy,
+    openStops: openStops(found, today).map((stop) => stop.id),
+  };
+}
