@@ -1,7 +1,7 @@
 import type { Content, PrefillSource, Question } from '@/lib/content/model';
 import type { Answer } from '@/lib/core/document';
 import { resolve } from '@/lib/questionnaire/resolve';
-import type { AnswerRecord } from './version';
+import { ANSWER_ORIGINS, type AnswerOrigin, type AnswerRecord } from './version';
 
 /** What the school has written down elsewhere, as an answer. */
 export interface RegisterFact {
@@ -37,8 +37,13 @@ export function withFact(kept: Answer | undefined, { answer }: RegisterFact): An
   return { ...(kept as Readonly<Record<string, number>>), ...(answer as Readonly<Record<string, number>>) };
 }
 
-/** Where an answer comes from, for the record: the register when it says what the register says, else somebody's own. */
-export function originOf(answer: Answer | null, fact: RegisterFact | undefined): 'typed' | 'from-site' | 'from-packs' {
+/**
+ * Where an answer comes from, for the record: the register when it says what the register says, else somebody's own.
+ * An answer that stays as it was keeps its origin; only its note was changed.
+ */
+export function originOf(answer: Answer | null, kept: AnswerRecord | undefined, fact: RegisterFact | undefined): AnswerOrigin {
+  const before = ANSWER_ORIGINS.find((origin) => origin === kept?.origin);
+  if (before !== undefined && kept?.value !== null && answer !== null && says(answer, kept?.value ?? '')) return before;
   if (answer === null || fact === undefined || !says(answer, fact.answer)) return 'typed';
   return fact.from === 'packs' ? 'from-packs' : 'from-site';
 }

@@ -18,6 +18,10 @@ type Settings = z.output<typeof SettingsSchema>;
 /** Answers stand as the document holds them; they were checked when they were saved, and are again when they are scored. */
 export const AnswerValueSchema: z.ZodType<Answer> = z.union([z.string(), z.array(z.string()), z.record(z.string(), z.number()), z.record(z.string(), z.enum(['yes', 'partly', 'no', 'not sure']))]);
 
+/** Where an answer comes from. */
+export const ANSWER_ORIGINS = ['typed', 'from-site', 'from-packs', 'copied', 'caretaker', 'imported'] as const;
+export type AnswerOrigin = (typeof ANSWER_ORIGINS)[number];
+
 export interface AnswerRecord {
   readonly questionId: string;
   /** null while there is only a note */

@@ -49,3 +49,14 @@ export function pageAfter({ pages }: Pick<Walk, 'pages'>, pageId: string): WalkP
 export function pageBefore({ pages }: Pick<Walk, 'pages'>, pageId: string): WalkPage | null {
   return pages[pages.findIndex(({ id }) => id === pageId) - 1] ?? null;
 }
+
+/**
+ * Where somebody goes after saving a page: to it again when an answer brought up a question that was not on it, else on.
+ * @param walk after saving
+ * @param shown ids of the questions that stood in the form
+ */
+export function whereNext(walk: Walk, pageId: string, shown: readonly string[]): WalkPage | null {
+  const here = walk.pages.find(({ id }) => id === pageId);
+  const isNew = here?.questions.some(({ id }) => !shown.includes(id) && walk.resolution.missing.includes(id)) ?? false;
+  return here !== undefined && isNew ? here : pageAfter(walk, pageId);
+}

@@ -10,6 +10,7 @@ import type { BestSet, ScoreResult } from '@/lib/core/result';
 import { useContent } from '../_state/use-content';
 import type { EditPlan } from '../_state/edit-plan';
 import { ActionRows } from './action-rows';
+import { knownSets, stepTo } from './known-sets';
 import { NothingCheap } from './nothing-cheap';
 import { sortedActions } from './sorted-actions';
 
@@ -25,11 +26,10 @@ export function FirstPart({ result, sets, complete, plan }: FirstPartProps) {
   const content = useContent();
   const own = result.bestSet.budget;
   const [asked, setAsked] = useState(own);
-  // The set at the document's own budget is the one the command prints, with the range of all draws.
-  const known = sets.length === 0 ? [result.bestSet] : sets.map((set) => (set.budget === own ? result.bestSet : set));
+  const known = knownSets(sets, result.bestSet);
   const nothing = known.every((set) => set.controls.length === 0);
-  const budget = Math.min(asked, Math.max(...known.map((set) => set.budget)));
-  const chosen = bestWithin(known, budget) ?? result.bestSet;
+  const chosen = bestWithin(known, asked) ?? result.bestSet;
+  const { budget } = chosen;
   const { settling, best, others } = sortedActions(result.actions, chosen);
   const titleOf = (id: string): string => content.controls.find((control) => control.id === id)?.title ?? id;
   const above = settling.filter((action) => chosen.controls.includes(action.control)).map((action) => action.title);
@@ -40,7 +40,7 @@ export function FirstPart({ result, sets, complete, plan }: FirstPartProps) {
       <h3>{settling.length === 0 ? 'What takes most harm away for the effort' : 'Then what takes most harm away for the effort'}</h3>
       {nothing
         ? <NothingCheap actions={result.actions} most={Math.max(...known.map((set) => set.budget))} />
-        : <EffortCurve sets={known} budget={budget} onBudget={setAsked} titleOf={titleOf} />}
+        : <EffortCurve sets={known} budget={budget} onBudget={(next) => setAsked(stepTo(known, budget, next))} titleOf={titleOf} />}
       {complete ? null : <p className="small muted" role="status">Other amounts are being searched.</p>}
       {above.length === 0 ? null : <p className="after">From above: {above.join('; ')}.{best.length === 0 ? '' : ' And:'}</p>}
       <ActionRows actions={best} plan={plan} />

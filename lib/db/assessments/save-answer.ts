@@ -1,6 +1,6 @@
 import { reviseAnswer } from '@/lib/assessments/answer-revision';
 import { isOpen } from '@/lib/assessments/standing';
-import type { AnswerRecord } from '@/lib/assessments/version';
+import type { AnswerOrigin, AnswerRecord } from '@/lib/assessments/version';
 import type { AuditAuthor, AuditEvent } from '@/lib/audit/event';
 import type { Answer } from '@/lib/core/document';
 import { recordChange } from '../audit/record-change';
@@ -17,7 +17,7 @@ export interface AnswerToSave {
   readonly note: string;
   /** revision that was read when the page was opened, 0 when there was none */
   readonly seen: number;
-  readonly origin: 'typed' | 'from-site' | 'from-packs' | 'caretaker' | 'imported';
+  readonly origin: AnswerOrigin;
 }
 export type AnswerSaved =
   | { readonly ok: true; readonly changed: boolean }

@@ -17,7 +17,7 @@ export async function answerForm<Data>(before: FormState<Data>, form: FormData, 
   const read = readForm(form);
   try {
     const outcome = await run(read);
-    if (!outcome.ok) return { attempt, faults: outcome.faults, typed: read.typed };
+    if (!outcome.ok) return { attempt, faults: outcome.faults, typed: read.typed, data: outcome.data };
     if ('then' in outcome) redirect(outcome.then);
     refresh();
     return { attempt, faults: [], typed: {}, done: outcome.done, data: outcome.data };

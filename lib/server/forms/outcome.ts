@@ -6,7 +6,8 @@ export type Outcome<Data = undefined> =
   | { readonly ok: true; readonly then: `/${string}` }
   /** done, and the page stays */
   | { readonly ok: true; readonly done: string; readonly data?: Data }
-  | { readonly ok: false; readonly faults: readonly Fault[] };
+  /** not done; `data` is what the page has to show besides the faults */
+  | { readonly ok: false; readonly faults: readonly Fault[]; readonly data?: Data };
 
 /** Returns the outcome of a fault that belongs to a field, or to the form as a whole. */
 export function refused(field: string | null, message: string): { readonly ok: false; readonly faults: readonly Fault[] } {

@@ -26,7 +26,7 @@ export async function enterCopies(actor: Actor, { packId, copies }: { readonly p
   const history = await findPack(actor, packId);
   if (history === null) return refused(null, 'Your register has no such pack');
   const added = await writePacks(database(), actor, new Date(), PACK_LIMITS, 'form', (taken) => copyPack(history.pack, copies, taken));
-  return added.ok ? { ok: true, then: `/packs?find=${encodeURIComponent(history.pack.batch ?? '')}` } : added;
+  return added.ok ? { ok: true, then: '/packs' } : added;
 }
 
 /** Changes what the register says of a pack. */
