@@ -4,7 +4,11 @@ const nextConfig: NextConfig = {
   poweredByHeader: false,
   reactStrictMode: true,
   // forbidden() answers 403 with app/forbidden.tsx. Without it the same call ends in an error, so nothing opens.
-  experimental: { authInterrupts: true },
+  experimental: {
+    authInterrupts: true,
+    // A signed paper that is handed in to be checked, or a photo before it is made smaller.
+    serverActions: { bodySizeLimit: '25mb' },
+  },
   // Types are a step of their own (`npm run types`). Checking them again here would make everyone who only starts the
   // program wait for the types of the tests, and fail on them.
   typescript: { ignoreBuildErrors: true },

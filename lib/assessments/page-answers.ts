@@ -10,7 +10,7 @@ export type PageAnswers =
   | { readonly ok: true; readonly sent: readonly AnswerOfPage[] }
   | { readonly ok: false; readonly faults: readonly FieldFault[] };
 
-const LONGEST_NOTE = 2000;
+export const LONGEST_NOTE = 2000;
 
 /**
  * Reads what the form of a page holds: an answer, a note and the revision seen for each question. A question of which
@@ -34,8 +34,10 @@ export function readPageAnswers(questions: readonly Question[], form: FormFields
 
 const text = (form: FormFields, name: string): string | undefined => form.getAll(name).find((value) => typeof value === 'string');
 
-/** A text area sends two signs for the end of a line. */
-const noteOf = (form: FormFields, question: string): string => (text(form, noteField(question)) ?? '').replace(/\r\n?/gu, '\n').trim();
+/** A text area sends two signs for the end of a line; other control signs, and marks that turn text around, are no words. */
+function noteOf(form: FormFields, question: string): string {
+  return (text(form, noteField(question)) ?? '').replace(/\r\n?/gu, '\n').replace(/(?!\n)[\p{Cc}\u2028-\u202e\u2066-\u2069]/gu, ' ').trim();
+}
 
 /** What cannot be read was never seen. */
 function revision(sent: string | undefined): number {

@@ -24,7 +24,7 @@ export function passwordFault({ password, isCommon, known }: PasswordCheck): str
   const lower = password.toLowerCase();
   if (variantsOf(lower).some(isCommon)) return 'This is one of the passwords that are tried first, or one with a few signs added. Choose another';
   if (isMonotone(lower)) return 'This repeats a few signs or runs along the alphabet or the numbers. Choose another';
-  if (wordsOf(known).some((word) => lower.includes(word) && lower.length - word.length < SHORTEST_PASSWORD / 2)) {
+  if (wordsOf(known).some((word) => lower.includes(word) && lower.replaceAll(word, '').length < SHORTEST_PASSWORD / 2)) {
     return 'This is mostly a name or an address that others know. Choose another';
   }
   return null;

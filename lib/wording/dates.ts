@@ -6,6 +6,11 @@ export function dayWords(at: Date, { locale, timeZone }: DateStyle): string {
   return new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone }).format(at);
 }
 
+/** A day as it stands in a column: "24 Nov 2026". */
+export function shortDayWords(at: Date, { locale, timeZone }: DateStyle): string {
+  return new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'short', year: 'numeric', timeZone }).format(at);
+}
+
 /** A calendar day, YYYY-MM-DD, in full. It has no time zone. */
 export function calendarDayWords(day: string, { locale }: Pick<DateStyle, 'locale'>): string {
   return new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' }).format(new Date(`${day}T00:00:00Z`));

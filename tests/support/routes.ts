@@ -13,6 +13,7 @@ export const ROUTES: Readonly<Record<string, Audience>> = {
   'method/page.tsx': 'everyone',
   'method/guidance/[id]/page.tsx': 'everyone',
   'components/page.tsx': 'everyone',
+  'verify/page.tsx': 'everyone',
   'emergency/page.tsx': 'everyone',
   'emergency/[way]/page.tsx': 'everyone',
   'api/health/route.ts': 'everyone',
@@ -35,6 +36,9 @@ export const ACTIONS: Readonly<Record<string, Audience>> = {
   '(door)/begin/actions.ts beginAction': 'everyone',
   '(door)/invitation/[token]/actions.ts acceptAction': 'everyone',
   '(door)/new-password/[token]/actions.ts newPasswordAction': 'everyone',
+
+  'verify/actions.ts checkFileAction': 'everyone',
+  'verify/actions.ts checkNumberAction': 'everyone',
 
   '(school)/account/actions.ts changePasswordAction': 'signed in',
   // Signing out of nothing changes nothing.

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { FieldError } from './field';
 import { Fieldset } from './fieldset';
 
 export type FourTick = 'yes' | 'partly' | 'no' | 'not sure';
@@ -17,7 +18,10 @@ interface FourTicksProps {
   readonly rows: readonly FourTickRow[];
   /** a row that is missing here is not answered, which is not the same as no */
   readonly ticks: Readonly<Record<string, FourTick>>;
-  readonly onChange: (value: string, tick: FourTick) => void;
+  /** left out in a form that is sent: the browser keeps what is chosen, also without script */
+  readonly onChange?: (value: string, tick: FourTick) => void;
+  /** id and name of a row's inputs; made of the id and the row where it is left out */
+  readonly fieldOf?: (value: string) => { readonly id: string; readonly name: string; readonly error?: string };
 }
 
 const CHOICES: readonly { readonly tick: FourTick; readonly word: string }[] = [
@@ -28,34 +32,35 @@ const CHOICES: readonly { readonly tick: FourTick; readonly word: string }[] = [
 ];
 
 /** Several things asked at once, each yes, partly, no or not sure. A blank row says that it is not answered. */
-export function FourTicks({ id, legend, hint, error, rows, ticks, onChange }: FourTicksProps) {
+export function FourTicks({ id, legend, hint, error, rows, ticks, onChange, fieldOf = (row) => ({ id: `${id}-${row}`, name: `${id}-${row}` }) }: FourTicksProps) {
   return (
     <Fieldset id={id} legend={legend} hint={hint} error={error}>
       <ul className="ticks">
-        {rows.map((row) => <Line key={row.value} name={`${id}-${row.value}`} row={row} tick={ticks[row.value]} onChange={(tick) => onChange(row.value, tick)} />)}
+        {rows.map((row) => <Line key={row.value} {...fieldOf(row.value)} row={row} tick={ticks[row.value]} onChange={onChange === undefined ? undefined : (tick) => onChange(row.value, tick)} />)}
       </ul>
     </Fieldset>
   );
 }
 
-interface LineProps { readonly name: string; readonly row: FourTickRow; readonly tick: FourTick | undefined; readonly onChange: (tick: FourTick) => void }
+interface LineProps { readonly id: string; readonly name: string; readonly error?: string; readonly row: FourTickRow; readonly tick: FourTick | undefined; readonly onChange?: (tick: FourTick) => void }
 
-function Line({ name, row, tick, onChange }: LineProps) {
-  const hints = `${row.hint === undefined ? '' : `${name}-hint`} ${tick === undefined ? `${name}-blank` : ''}`.trim();
+function Line({ id, name, error, row, tick, onChange }: LineProps) {
+  const hints = [error === undefined ? '' : `${id}-error`, row.hint === undefined ? '' : `${id}-hint`, tick === undefined ? `${id}-blank` : ''].filter((hint) => hint !== '').join(' ');
   return (
     <li>
-      <fieldset id={name} tabIndex={-1} className={tick === 'not sure' ? 'four-line unsure' : 'four-line'} aria-describedby={hints === '' ? undefined : hints}>
+      <fieldset id={id} tabIndex={-1} className={tick === 'not sure' ? 'four-line unsure' : 'four-line'} aria-describedby={hints === '' ? undefined : hints}>
         <legend>{row.label}</legend>
-        {row.hint === undefined ? null : <p className="hint" id={`${name}-hint`}>{row.hint}</p>}
+        {row.hint === undefined ? null : <p className="hint" id={`${id}-hint`}>{row.hint}</p>}
+        {error === undefined ? null : <FieldError id={`${id}-error`}>{error}</FieldError>}
         <div className="seg four">
           {CHOICES.map((choice) => (
             <label key={choice.tick}>
-              <input type="radio" name={name} value={choice.tick} checked={tick === choice.tick} onChange={() => onChange(choice.tick)} />
+              <input type="radio" name={name} value={choice.tick} {...(onChange === undefined ? { defaultChecked: tick === choice.tick } : { checked: tick === choice.tick, onChange: () => onChange(choice.tick) })} />
               <span>{choice.word}</span>
             </label>
           ))}
         </div>
-        {tick === undefined ? <p className="small muted blank" id={`${name}-blank`}>Not answered: counts as not sure.</p> : null}
+        {tick === undefined ? <p className="small muted blank" id={`${id}-blank`}>Not answered: counts as not sure.</p> : null}
       </fieldset>
     </li>
   );

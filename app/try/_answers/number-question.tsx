@@ -1,12 +1,13 @@
 'use client';
 
 import { zodResolver } from '@hookform/resolvers/zod';
-import { type ReactNode, useId, useMemo } from 'react';
+import { useId, useMemo } from 'react';
 import { useForm } from 'react-hook-form';
+import { earlierWords, FieldBoxes } from '@/app/_components/questions/field-boxes';
 import { Button } from '@/app/_components/ui/button';
 import { Fieldset } from '@/app/_components/ui/fieldset';
 import { NumberField } from '@/app/_components/ui/text-field';
-import type { NumberField as NumberFieldDefinition, Question } from '@/lib/content/model';
+import type { Question } from '@/lib/content/model';
 import type { Answer } from '@/lib/core/document';
 import { NOT_SURE } from '@/lib/questionnaire/answer-fault';
 import { type EarlierFigure, earlierFigures, withEarlier } from '@/lib/questionnaire/earlier-fields';
@@ -49,15 +50,4 @@ export function NumberQuestion({ question, answer, edit }: NumberQuestionProps) 
       </Fieldset>
     </form>
   );
-}
-
-/** A time has two boxes under one name. */
-function FieldBoxes({ field, children }: { readonly field: NumberFieldDefinition; readonly children: ReactNode }) {
-  if (field.entry !== 'minutes and seconds') return children;
-  return <fieldset className="time-boxes"><legend>{field.label}</legend>{children}</fieldset>;
-}
-
-function earlierWords({ field, value, replacedBy }: EarlierFigure): string {
-  const until = replacedBy.length === 0 ? '' : ` until you give ${replacedBy.map(({ label }) => label).join(', ')}`;
-  return `From an earlier edition: ${field.label}, ${value} ${field.unit}. It still counts${until}.`;
 }

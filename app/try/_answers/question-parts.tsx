@@ -1,3 +1,4 @@
+import { QuestionHint as SharedHint } from '@/app/_components/questions/question-hint';
 import type { PrefillSource, Question } from '@/lib/content/model';
 
 /** What every kind of question gets from the page. */
@@ -19,15 +20,12 @@ export const changeOf = (question: Question): string => `the answer to “${ques
 
 const RECORDS: Readonly<Record<PrefillSource, string>> = { site: 'the site', area: 'the rooms', packs: 'the packs', sessions: 'the sessions' };
 
-/** Why it is asked, what good looks like unless a row says it, and who or what knows the answer. */
-export function QuestionHint({ question, goodInRow = false }: { readonly question: Question; readonly goodInRow?: boolean }) {
+/** Why it is asked and what good looks like; and that a school with records would not have to type this. */
+export function QuestionHint({ question, goodInRow }: { readonly question: Question; readonly goodInRow?: boolean }) {
   return (
-    <>
-      {question.why}
-      {goodInRow ? null : <><br /><b>What good looks like:</b> {question.good}</>}
-      {question.keeper === true ? <><br /><b>For the building’s caretaker.</b></> : null}
+    <SharedHint question={question} goodInRow={goodInRow}>
       {question.prefilledFrom === undefined ? null : <><br /><b>From the school’s records, once there are any:</b> {question.prefilledFrom.map((source) => RECORDS[source]).join(' and ')}. You confirm it.</>}
-    </>
+    </SharedHint>
   );
 }
 

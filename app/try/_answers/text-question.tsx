@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { TEXT_LABELS } from '@/app/_components/questions/field-boxes';
 import { Button } from '@/app/_components/ui/button';
 import { Fieldset } from '@/app/_components/ui/fieldset';
 import { TextField } from '@/app/_components/ui/text-field';
@@ -12,8 +13,6 @@ import { withAnswer } from '../_state/edit-document';
 import { changeOf, questionAnchor, QuestionHint, type QuestionProps } from './question-parts';
 
 interface TextQuestionProps extends QuestionProps<Extract<Question, { kind: 'text' }>> { readonly answer: Answer | undefined }
-
-const LABELS = { 'telephone number': 'Number', place: 'Place, in one line', any: 'In one line' } as const;
 
 /** One line of text; it counts when the box is left, if it can be taken. */
 export function TextQuestion({ question, answer, edit }: TextQuestionProps) {
@@ -28,7 +27,7 @@ export function TextQuestion({ question, answer, edit }: TextQuestionProps) {
   };
   return (
     <Fieldset id={questionAnchor(question.id)} legend={question.text} hint={<QuestionHint question={question} />}>
-      <TextField key={given} id={`${questionAnchor(question.id)}-text`} label={LABELS[question.field.asks ?? 'any']} inputMode={question.field.asks === 'telephone number' ? 'tel' : undefined} error={error} defaultValue={asked ?? given} maxLength={question.field.maxLength} onBlur={(event) => commit(event.currentTarget.value)} />
+      <TextField key={given} id={`${questionAnchor(question.id)}-text`} label={TEXT_LABELS[question.field.asks ?? 'any']} inputMode={question.field.asks === 'telephone number' ? 'tel' : undefined} error={error} defaultValue={asked ?? given} maxLength={question.field.maxLength} onBlur={(event) => commit(event.currentTarget.value)} />
       {answer === NOT_SURE ? <p className="small">Not sure.</p> : <Button kind="plain" size="small" onClick={() => edit.change((whole) => withAnswer(whole, question.id, NOT_SURE), changeOf(question))}>Not sure</Button>}
     </Fieldset>
   );

@@ -1,5 +1,5 @@
+import { LineHint } from '@/app/_components/questions/question-hint';
 import { FourTicks } from '@/app/_components/ui/four-ticks';
-import type { TickLine } from '@/lib/content/model';
 import { linesSaid, type TickQuestion } from '@/lib/questionnaire/ticks';
 import { withLine } from '../_state/edit-ticks';
 import { answerOf, notSureTicksOf, type WholeDocument } from '../_state/whole-document';
@@ -19,10 +19,4 @@ export function TicksQuestion({ question, whole, edit }: TicksQuestionProps) {
       onChange={(line, tick) => edit.change((document) => withLine(document, question, line, tick), changeOf(question))}
     />
   );
-}
-
-/** A half that is worth nothing must not be chosen as if it were worth half. */
-function LineHint({ line }: { readonly line: TickLine }) {
-  const worth = line.partly.state === 'absent' ? ' (counts as no)' : '';
-  return <><b>Partly:</b> {line.partly.label}{worth}.{line.keeper === true ? ' The building’s caretaker knows.' : ''}</>;
 }

