@@ -15,7 +15,7 @@ import { OpenAnother } from './_open/open-another';
 import { RemarksNotice } from './_open/remarks-notice';
 import { RoomCrumb } from './_open/room-crumb';
 import { WithoutScript } from './_open/without-script';
-import { MarginNotes } from './_result/margin-notes';
+import { MarginNotes } from '@/app/_components/result/margin-notes';
 import { RoomResult } from './_result/room-result';
 import { ScoreStrip } from './_result/score-strip';
 import { ScoreTrouble } from './_result/score-trouble';
@@ -49,7 +49,7 @@ export function OpenRoom({ open, state, ways, draws }: OpenRoomProps) {
   const verdict = verdictFrom(score, content.harmWeights);
   const plan = useMemo(() => editPlan(open.whole, ways.change), [open.whole, ways]);
   return (
-    <Frame here="try" marginLabel="Behind the numbers" margin={result === null ? <MarginNote title="Nothing leaves this browser">The room is worked out here, beside the page.</MarginNote> : <MarginNotes result={result} />}>
+    <Frame here="try" marginLabel="Behind the numbers" margin={result === null ? <MarginNote title="Nothing leaves this browser">The room is worked out here, beside the page.</MarginNote> : <MarginNotes content={content} result={result} />}>
       <PageHead crumb={<RoomCrumb open={open} />} title={verdict?.sentence ?? `Working it out: ${titleOf(open.whole)}`} lead={verdict === null ? undefined : leadOf(verdict, result)} />
       <WithoutScript />
       {state.trouble === null ? null : <Notice level={2} title="About this tab">{state.trouble}</Notice>}

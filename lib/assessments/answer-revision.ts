@@ -27,7 +27,7 @@ function same(kept: KeptAnswer | null, sent: SentAnswer): boolean {
 
 /** Text that is equal for equal answers, in whatever order their parts came. */
 function ordered(value: unknown): string {
-  if (Array.isArray(value)) return JSON.stringify([...value].sort());
+  if (Array.isArray(value)) return JSON.stringify([...(value as readonly unknown[])].sort());
   if (typeof value === 'object' && value !== null) return JSON.stringify(Object.entries(value).sort(([one], [other]) => (one < other ? -1 : 1)));
   return JSON.stringify(value);
 }

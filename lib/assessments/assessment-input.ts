@@ -33,3 +33,6 @@ export const SettingsInputSchema = z.object({
   effortBudget: optionalTypedNumber({ least: 0, most: 120, unit: 'points' }),
 });
 export type SettingsInput = z.output<typeof SettingsInputSchema>;
+
+/** Beginning the next version of a signed one. */
+export const BeginNextSchema = z.object({ copyFromId: line('Choose the version to copy'), season: optionalLine(40) });

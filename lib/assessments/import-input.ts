@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { line, optionalLine } from '@/lib/forms/fields';
 import type { Assessment } from '@/lib/interchange/assessment-schema';
 
-const LARGEST_FILE = 2_000_000;
+const LARGEST_FILE = 900_000;
 
 /** An assessment document to begin a draft from. */
 export const ImportInputSchema = z.object({

@@ -36,7 +36,7 @@ export function oneOf<const Values extends readonly [string, ...string[]]>(value
 
 /** A list out of boxes of one name: none ticked sends nothing, one ticked sends a single value. */
 export function listOf<Item extends z.ZodType>(item: Item) {
-  return z.preprocess((value) => (value === undefined ? [] : Array.isArray(value) ? value : [value]), z.array(item));
+  return z.preprocess((value): unknown => (value === undefined ? [] : [value].flat()), z.array(item));
 }
 
 function emptyIsNull(text: string | null | undefined): string | null {

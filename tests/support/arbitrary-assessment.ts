@@ -12,8 +12,9 @@ function someOf<Value>(ids: readonly string[], value: fc.Arbitrary<Value>): fc.A
   return fc.tuple(fc.subarray([...ids], { maxLength: 6 }), fc.infiniteStream(value)).map(([some, values]) => Object.fromEntries(some.map((id) => [id, values.next().value])));
 }
 
-/** A value an input may be written over with, mostly: words are refused where a number stands, and that is what reading is for. */
-function inputValue({ min, max }: InputDefinition): fc.Arbitrary<number> {
+/** A value an input may be written over with. */
+function inputValue({ min, max, unit }: InputDefinition): fc.Arbitrary<number> {
+  if (unit === '0 or 1') return fc.constantFrom(0, 1);
   const [least, most] = [min ?? 0, max ?? 1];
   return fc.oneof(fc.constantFrom(least, most), fc.double({ min: least, max: most, noNaN: true }));
 }
@@ -28,7 +29,7 @@ export function arbitraryAssessment(content: Content): fc.Arbitrary<Readonly<Rec
     states: someOf(content.controls.map(({ id }) => id), fc.constantFrom(...STATES)),
     record: someOf(content.scenarios.map(({ id }) => id), fc.record({ events: fc.nat(50), exposure: fc.double({ min: 1e-3, max: 1e6, noNaN: true }) })),
     planned: fc.subarray(content.controls.map(({ id }) => id), { maxLength: 8 }),
-    effortBudget: fc.constantFrom(0, 8, 120),
+    effortBudget: fc.constantFrom(0, 8, 30),
     matrix: fc.constantFrom<AssessmentDocument['matrix']>('five-by-five', 'mil-std-882e', 'three-by-three', OWN),
   };
   return fc.tuple(arbitraryDocumentOf(content), fc.record(parts, { requiredKeys: [] })).map(([document, more]) => ({ format: FORMAT, ...document, ...more }));

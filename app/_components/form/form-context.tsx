@@ -22,15 +22,22 @@ interface FieldHere {
 
 /** Returns what a field of the form around it is drawn from. */
 export function useFormField(name: string): FieldHere {
+  return useFormFields()(name);
+}
+
+/** The same for any number of fields: what one of them is drawn from, by its name. */
+export function useFormFields(): (name: string) => FieldHere {
   const { state, prefix } = use(FormContext);
-  const typed = state.typed[name];
-  const typedAll = typed === undefined ? undefined : [typed].flat();
   const cameBack = state.faults.length > 0;
-  return {
-    id: fieldId(prefix, name),
-    error: state.faults.find((fault) => fault.field === name)?.message,
-    typed: typedAll?.[0] ?? (cameBack ? '' : undefined),
-    typedAll: typedAll ?? (cameBack ? [] : undefined),
+  return (name) => {
+    const typed = state.typed[name];
+    const typedAll = typed === undefined ? undefined : [typed].flat();
+    return {
+      id: fieldId(prefix, name),
+      error: state.faults.find((fault) => fault.field === name)?.message,
+      typed: typedAll?.[0] ?? (cameBack ? '' : undefined),
+      typedAll: typedAll ?? (cameBack ? [] : undefined),
+    };
   };
 }
 

@@ -2,6 +2,7 @@
 
 import { type ComponentProps, type ReactNode, use } from 'react';
 import { Button, type ButtonKind } from '../ui/button';
+import { Field } from '../ui/field';
 import { NumberField, SelectField, TextArea, TextField } from '../ui/text-field';
 import { FormContext, useFormField } from './form-context';
 
@@ -37,6 +38,12 @@ export function FormNumber({ name, value, ...rest }: Named & { readonly unit?: s
 export function FormText({ name, value, ...rest }: Named & Pick<ComponentProps<'textarea'>, 'rows' | 'autoComplete'>) {
   const { id, error, typed } = useFormField(name);
   return <TextArea {...rest} id={id} name={name} error={error} defaultValue={typed ?? value} />;
+}
+
+/** A file. A browser never puts a chosen file back, so after a fault it has to be chosen again. */
+export function FormFile({ name, label, hint, accept }: Omit<Named, 'value'> & { readonly accept: string }) {
+  const { id, error } = useFormField(name);
+  return <Field id={id} label={label} hint={hint} error={error}>{(attributes) => <input {...attributes} type="file" name={name} accept={accept} className="input" />}</Field>;
 }
 
 export interface Option { readonly value: string; readonly label: string; readonly hint?: string }

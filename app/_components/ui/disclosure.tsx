@@ -2,9 +2,9 @@ import type { ReactNode } from 'react';
 import { Table, type TableProps } from './table';
 
 /** Something kept out of the way until asked for; printed open. */
-export function Disclosure({ summary, children }: { readonly summary: string; readonly children: ReactNode }) {
+export function Disclosure({ summary, isOpen, children }: { readonly summary: string; /** stands open from the beginning */ readonly isOpen?: boolean; readonly children: ReactNode }) {
   return (
-    <details className="alt">
+    <details className="alt" open={isOpen}>
       <summary>{summary}</summary>
       {children}
     </details>

@@ -6,7 +6,7 @@ import type { AnswerPage } from '@/lib/questionnaire/pages';
 import { blankLines } from '@/lib/questionnaire/ticks';
 import { useOpenedByHash } from '../_state/use-opened-by-hash';
 import { answerOf, notSureTicksOf, type WholeDocument } from '../_state/whole-document';
-import { aboutTime } from '../_words/time-words';
+import { aboutTime } from '@/app/_components/questions/about-time';
 import { type EditAnswers, questionAnchor } from './question-parts';
 import { QuestionRow } from './question-row';
 

@@ -9,7 +9,7 @@ import { answerGroups, secondsOf } from '@/lib/questionnaire/pages';
 import { type Resolution, resolve } from '@/lib/questionnaire/resolve';
 import { useContent } from '../_state/use-content';
 import { partOf, type WholeDocument } from '../_state/whole-document';
-import { aboutTime } from '../_words/time-words';
+import { aboutTime } from '@/app/_components/questions/about-time';
 import { AnswersSection } from './answers-section';
 import { KeeperList } from './keeper-list';
 import type { EditAnswers } from './question-parts';

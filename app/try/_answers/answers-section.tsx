@@ -1,6 +1,6 @@
 import type { AnswerGroup } from '@/lib/questionnaire/pages';
 import type { WholeDocument } from '../_state/whole-document';
-import { aboutTime } from '../_words/time-words';
+import { aboutTime } from '@/app/_components/questions/about-time';
 import { AnswersPage } from './answers-page';
 import type { EditAnswers } from './question-parts';
 

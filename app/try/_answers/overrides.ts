@@ -1,7 +1,7 @@
 import type { Question } from '@/lib/content/model';
 import { controlsOf } from '@/lib/core/answers/resolve-states';
 import { partOf, type WholeDocument } from '../_state/whole-document';
-import { inputsSetBy } from './names-set-by';
+import { inputsSetBy } from '@/lib/content/question-sets';
 
 /** Something the document states itself; it wins over the answer it belongs to. */
 export interface Override { readonly part: 'states' | 'inputs'; readonly id: string; readonly value: string }

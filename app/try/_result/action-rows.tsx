@@ -1,12 +1,11 @@
 'use client';
 
 import { useId } from 'react';
+import { costWords, settledWords } from '@/app/_components/result/action-words';
 import { Check } from '@/app/_components/ui/check';
-import type { Content } from '@/lib/content/model';
 import type { ActionResult } from '@/lib/core/result';
 import { rangeWords } from '@/lib/wording/frequency';
-import { hours } from '@/lib/wording/measures';
-import { percent, rounded } from '@/lib/wording/numbers';
+import { percent } from '@/lib/wording/numbers';
 import { stateWord } from '@/lib/wording/states';
 import { useContent } from '../_state/use-content';
 import type { EditPlan } from '../_state/edit-plan';
@@ -29,7 +28,7 @@ function ActionRow({ action, plan }: ActionRowProps) {
       <div className="small muted">
         <p id={gain}>
           {costWords(content, action)}. By itself it takes away {percent(action.share)} of the harm ({rangeWords(action.interval.p05, action.interval.p95)} points a season).
-          {action.clearsStops.length === 0 ? null : <b> Settles: {action.clearsStops.map((id) => stopTitle(content, id)).join('; ')}.</b>}
+          {action.clearsStops.length === 0 ? null : <b> Settles: {settledWords(content, action)}.</b>}
         </p>
         <details className="alt">
           <summary>What good looks like</summary>
@@ -39,14 +38,3 @@ function ActionRow({ action, plan }: ActionRowProps) {
     </li>
   );
 }
-
-function costWords(content: Content, action: ActionResult): string {
-  const band = content.moneyBands.find((one) => one.band === action.moneyBand);
-  const money = band === undefined || band.points === 0 ? 'no money' : band.title;
-  return `${hours(action.hours)}, ${money}: ${rounded(action.effort)} ${action.effort === 1 ? 'point' : 'points'}`;
-}
-
-const stopTitle = (content: Content, id: string): string => {
-  const title = content.stops.find((stop) => stop.id === id)?.title ?? id;
-  return title.charAt(0).toLowerCase() + title.slice(1);
-};

@@ -12,7 +12,7 @@ import type { EditPlan } from '../_state/edit-plan';
 import { ActionRows } from './action-rows';
 import { knownSets, stepTo } from './known-sets';
 import { NothingCheap } from './nothing-cheap';
-import { sortedActions } from './sorted-actions';
+import { sortedActions } from '@/app/_components/result/sorted-actions';
 
 interface FirstPartProps {
   readonly result: ScoreResult;

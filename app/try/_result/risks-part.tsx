@@ -7,8 +7,8 @@ import type { RiskResult, ScoreResult } from '@/lib/core/result';
 import { riskCouldKill } from '@/lib/wording/could-kill';
 import { useContent } from '../_state/use-content';
 import { useOpenedByHash } from '../_state/use-opened-by-hash';
-import { riskAnchor } from './ranking-part';
-import { RiskPage } from './risk-page';
+import { riskAnchor } from './anchors';
+import { RiskPage } from '@/app/_components/result/risk-page';
 
 /** A part for each risk; it opens by its link and is drawn only then. */
 export const RisksPart = memo(function RisksPart({ result }: { readonly result: ScoreResult }) {
@@ -20,7 +20,7 @@ export const RisksPart = memo(function RisksPart({ result }: { readonly result: 
 });
 
 function RiskPart({ risk, result }: { readonly risk: RiskResult; readonly result: ScoreResult }) {
-  const { harmWeights } = useContent();
+  const content = useContent();
   const anchor = riskAnchor(risk.id);
   const owns = useCallback((asked: string) => asked === anchor, [anchor]);
   const { open, setOpen } = useOpenedByHash(owns);
@@ -28,9 +28,9 @@ function RiskPart({ risk, result }: { readonly risk: RiskResult; readonly result
     <details className="part" id={anchor} open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
         <span className="part-title">{risk.rank} {risk.title}</span>
-        <GradeMark grade={risk.grade} word={risk.grade === 'not applicable' ? undefined : result.matrix.gradeWords[risk.grade]} couldKill={riskCouldKill(risk, harmWeights)} />
+        <GradeMark grade={risk.grade} word={risk.grade === 'not applicable' ? undefined : result.matrix.gradeWords[risk.grade]} couldKill={riskCouldKill(risk, content.harmWeights)} />
       </summary>
-      {open ? <RiskPage risk={risk} result={result} /> : null}
+      {open ? <RiskPage content={content} risk={risk} result={result} /> : null}
     </details>
   );
 }

@@ -1,7 +1,7 @@
 'use client';
 
 import { Button } from '@/app/_components/ui/button';
-import type { Verdict } from '../_words/verdict';
+import type { Verdict } from '@/lib/wording/verdict';
 
 interface ScoreStripProps {
   readonly verdict: Verdict | null;

@@ -1,4 +1,4 @@
-import type { Answer } from '@/lib/core/document';
+import type { Answer, AssessmentDocument } from '@/lib/core/document';
 
 /**
  * A `sandbucket-assessment.v1` document as the page keeps it: the whole JSON object, with the parts the
@@ -51,4 +51,9 @@ export function plannedOf(whole: WholeDocument): readonly string[] {
 export function partOf(whole: WholeDocument, name: 'answers' | 'notSureTicks' | 'states' | 'inputs' | 'exposures' | 'record'): Readonly<Record<string, unknown>> {
   const part = whole[name];
   return isObject(part) ? part : {};
+}
+
+/** Answers and written figures of a document that has been read already, so that its parts have the shapes of the format. */
+export function documentParts(whole: WholeDocument): Pick<AssessmentDocument, 'answers' | 'inputs'> {
+  return { answers: partOf(whole, 'answers'), inputs: partOf(whole, 'inputs') } as Pick<AssessmentDocument, 'answers' | 'inputs'>;
 }

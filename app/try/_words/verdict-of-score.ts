@@ -3,7 +3,7 @@ import type { ScoreResult } from '@/lib/core/result';
 import { riskCouldKill } from '@/lib/wording/could-kill';
 import { percent, percentRange, rounded } from '@/lib/wording/numbers';
 import { resultIn, type ScoreState } from '../_score/score-desk';
-import { type Verdict, verdictOf } from './verdict';
+import { type Verdict, verdictOf } from '@/lib/wording/verdict';
 
 /** The verdict as soon as closed values are there; what could kill follows with the full result. */
 export function verdictFrom(score: ScoreState, weights: Content['harmWeights']): Verdict | null {

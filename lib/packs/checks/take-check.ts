@@ -3,7 +3,7 @@ import { firedRules } from '@/lib/core/battery/fired-rules';
 import { packVerdict } from '@/lib/core/battery/pack-verdict';
 import type { PackLimits } from '@/lib/content/model';
 import type { Fault } from '@/lib/forms/form-state';
-import { checkFaults, type CheckTyped, yesNoMeasures } from './check-answers';
+import { checkFaults, type CheckTyped } from './check-answers';
 import { type CheckPageId, pageAfter } from './check-pages';
 import type { FoundInCheck } from './check-record';
 import { type CheckContext, measuresOfCheck } from './measures-of-check';
@@ -38,10 +38,4 @@ export function takeCheck(page: CheckPageId, typed: CheckTyped, context: CheckCo
 export function leaveAnswers(limits: PackLimits): Readonly<Record<string, readonly string[]>> {
   const signs = limits.rules.filter(({ verdict, value }) => verdict === 'leave' && value === true);
   return Object.fromEntries(signs.map(({ measure, doubtCounts }) => [measure, doubtCounts === true ? ['yes', 'not sure'] : ['yes']]));
-}
-
-/** The questions of a page as they are asked, in the content's words. */
-export function questionsOfPage(limits: PackLimits, page: CheckPageId, pack: CheckContext['pack']): readonly { readonly name: string; readonly ask: string }[] {
-  const asks = new Map((limits.check?.measures ?? []).map(({ id, ask }) => [id, ask]));
-  return yesNoMeasures(limits, page, pack).map((name) => ({ name, ask: asks.get(name) ?? name }));
 }

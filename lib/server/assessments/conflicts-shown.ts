@@ -1,23 +1,11 @@
 import 'server-only';
+import type { ConflictShown } from '@/lib/assessments/conflict';
 import type { Conflict } from '@/lib/assessments/page-answers';
 import { answerField } from '@/lib/questionnaire/field-names';
 import { answerWords } from '@/lib/wording/answers';
 import { momentWords } from '@/lib/wording/dates';
 import type { Actor } from '../actor';
 import { currentSchool } from '../people/current-school';
-
-/** Two answers to one question, in words, side by side. */
-export interface ConflictShown {
-  readonly field: string;
-  readonly question: string;
-  readonly byName: string;
-  readonly at: string;
-  /** the revision of theirs that is shown: to be sent back with a choice */
-  readonly revision: number;
-  readonly theirs: OneSide;
-  readonly mine: OneSide;
-}
-interface OneSide { readonly words: string; readonly note: string }
 
 /** Conflicts in words, with times as the school writes them. */
 export async function conflictsShown(actor: Actor, conflicts: readonly Conflict[]): Promise<readonly ConflictShown[]> {

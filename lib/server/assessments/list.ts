@@ -7,6 +7,8 @@ import { assessmentStateWords } from '@/lib/wording/assessment-states';
 import type { Actor } from '../actor';
 import { database } from '../database';
 
+export type { ListedVersion };
+
 export interface VersionList {
   readonly rows: readonly ListedVersion[];
   /** how many there are in all, to tell an empty school from a search that found nothing */

@@ -1,4 +1,5 @@
 import 'server-only';
+import type { ConflictShown } from '@/lib/assessments/conflict';
 import { SHOWN_FIELD } from '@/lib/assessments/page-fields';
 import { type AnswerOfPage, answersByQuestion, conflictsOf, readPageAnswers } from '@/lib/assessments/page-answers';
 import { originOf, type RegisterFact, withFact } from '@/lib/assessments/register-facts';
@@ -9,7 +10,7 @@ import type { Question } from '@/lib/content/model';
 import type { Actor } from '../actor';
 import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
-import { type ConflictShown, conflictsShown } from './conflicts-shown';
+import { conflictsShown } from './conflicts-shown';
 import { type OpenVersion, readOpenVersion } from './open-version';
 import { registerFacts } from './register';
 

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { CHECK_PAGES } from '@/lib/packs/checks/check-pages';
 import type { CheckTyped } from '@/lib/packs/checks/check-answers';
 import { type CheckContext, measuresOfCheck } from '@/lib/packs/checks/measures-of-check';
-import { leaveAnswers, questionsOfPage, takeCheck } from '@/lib/packs/checks/take-check';
+import { checkSheet } from '@/lib/packs/checks/check-sheet';
+import { leaveAnswers, takeCheck } from '@/lib/packs/checks/take-check';
 import { expectWithin } from '@/tests/support/expect-within';
 import { packForTest } from '@/tests/support/pack-for-tests';
 import { secondCheck, secondLimits } from '@/tests/support/second-pack-limits';
@@ -17,7 +18,7 @@ const VOLTAGE: CheckTyped = { ...RECORD, cell1: '3.80', cell2: '3,81', cell3: '3
 describe('a pack check', () => {
   it('asks what the content asks, in its order, and the meter last', () => {
     expect(CHECK_PAGES.flatMap(({ steps }) => steps)).toEqual(secondCheck.steps.map(({ id }) => id));
-    const asked = CHECK_PAGES.flatMap(({ id }) => questionsOfPage(secondLimits, id, { ...CONTEXT.pack, secondHand: null }).map(({ name }) => name));
+    const asked = checkSheet(secondLimits, packForTest({ secondHand: null })).pages.flatMap(({ questions }) => questions.map(({ name }) => name));
     expect(new Set(asked)).toEqual(new Set(secondCheck.measures.filter(({ values }) => values === 'yes or no').map(({ id }) => id)));
   });
 

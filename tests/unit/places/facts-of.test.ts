@@ -68,7 +68,7 @@ describe('what the school has written down already', () => {
 });
 
 describe('what the register says of the packs', () => {
-  const team = (packs: RecordForFacts['packs'], putAside = NONE) => answers({ site: siteForTest(), packs, putAside });
+  const team = (packs: RecordForFacts['packs'], putAside: RecordForFacts['putAside'] = NONE) => answers({ site: siteForTest(), packs, putAside });
 
   it('counts those in service, and lets the one with most energy stand for all', () => {
     const packs = [packFactForTest(), packFactForTest({ series: 6, capacityMah: 1100, energyWh: 24.4, printedWh: 24.4 }), packFactForTest({ serves: false, series: 8, energyWh: 99 })];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { answerGroups, keeperQuestions } from '@/lib/questionnaire/pages';
-import { aboutTime } from '@/app/try/_words/time-words';
+import { aboutTime } from '@/app/_components/questions/about-time';
 import { edition1 } from '@/lib/content/edition-1';
 import { edition2 } from '@/lib/content/edition-2';
 import { resolve } from '@/lib/questionnaire/resolve';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { goodOption } from '@/app/try/_answers/good-option';
-import { namesSetBy, questionFor } from '@/app/try/_answers/names-set-by';
+import { goodOption } from '@/app/_components/questions/good-option';
+import { namesSetBy, questionFor } from '@/lib/questionnaire/names-set-by';
 import { numberFormSchema, typedFrom } from '@/lib/questionnaire/number-form';
 import { overridesOf, withoutOverride } from '@/app/try/_answers/overrides';
-import { questionsOfStop } from '@/app/try/_result/question-of-stop';
+import { questionsOfStop } from '@/app/_components/result/question-of-stop';
 import { currentContent } from '@/lib/content/editions';
 
 const byId = (id: string) => {

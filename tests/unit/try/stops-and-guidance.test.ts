@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { guidanceOfStop } from '@/app/try/_result/guidance-of-stop';
+import { guidanceOfStop } from '@/app/_components/result/guidance-of-stop';
 import { printedInputs } from '@/lib/questionnaire/printed-inputs';
-import { SMOKE_GUIDANCE } from '@/app/try/_result/smoke-guidance';
-import { guidanceOfRoom } from '@/app/try/_state/guidance-of-room';
+import { SMOKE_GUIDANCE } from '@/app/_components/result/smoke-guidance';
+import { guidanceOfRoom } from '@/app/_components/result/guidance-of-room';
 import { edition1 } from '@/lib/content/edition-1';
 import { edition2 } from '@/lib/content/edition-2';
 import { guidance2 } from '@/lib/content/guidance-2';
@@ -26,7 +26,7 @@ describe('whether a stop may be accepted', () => {
 });
 
 describe('guidance on the page', () => {
-  const shown = (whole = {}) => guidanceOfRoom(edition2, whole, SMOKE_GUIDANCE);
+  const shown = (whole = {}) => guidanceOfRoom(edition2, { answers: {}, ...whole }, SMOKE_GUIDANCE);
 
   it('has the number of the room in it, and says so where there is none', () => {
     const call = (whole: object) => shown(whole as Readonly<Record<string, unknown>>).flatMap((text) => text.lines).map((line) => line.lead).find((lead) => lead.includes('call'));

@@ -1,0 +1,72 @@
+import type { VerdictWords } from '@/lib/content/model';
+import type { TemperatureUnit } from '@/lib/packs/checks/check-answers';
+import type { CheckRecord } from '@/lib/packs/checks/check-record';
+import { signWords, wordsOfVerdict } from '@/lib/packs/checks/verdict-words';
+import { mustBeIsolatedNow, type PackHistory } from '@/lib/packs/pack-history';
+import { blockedUses, blockedWords } from '@/lib/packs/states/blocked-uses';
+import { stateWords } from '@/lib/packs/states/pack-states';
+import { PACK_LIMITS } from '@/lib/server/packs/pack-limits';
+import { type DateStyle, momentWords } from '@/lib/wording/dates';
+
+interface VerdictPartProps {
+  readonly history: PackHistory;
+  readonly unit: TemperatureUnit;
+  readonly style: DateStyle;
+  readonly officerPhone: string | null;
+}
+
+/** What is to be done with the pack: the state it is in, else the verdict of its last check, with signs and what they stop. */
+export function VerdictPart({ history, unit, style, officerPhone }: VerdictPartProps) {
+  const { pack, checks } = history;
+  const last = checks[0] ?? null;
+  const presses = mustBeIsolatedNow(history) || (last?.result.verdict === 'leave' && pack.state === 'isolated');
+  const verdict = verdictShown(history);
+  const words = verdict === null ? null : wordsOfVerdict(PACK_LIMITS, verdict);
+  const blocked = blockedUses(PACK_LIMITS, pack, last);
+  const order = blockedWords(blocked.uses);
+  return (
+    <section className={presses ? 'verdict now' : 'verdict'} aria-labelledby="verdict">
+      <h2 className="word" id="verdict">{titleOf(history, words)}</h2>
+      {order === null ? null : <p className="lead"><strong>{order}:</strong> {blocked.why}.</p>}
+      {words === null ? null : <p>{words.words}</p>}
+      {presses && officerPhone !== null ? <p>Safety officer: <strong>{officerPhone}</strong></p> : null}
+      {last === null ? null : <Signs check={last} unit={unit} style={style} />}
+    </section>
+  );
+}
+
+/** Isolated packs are spoken of as such, whatever a later check of theirs found. */
+function verdictShown({ pack, checks }: PackHistory): 'fit' | 'watch' | 'retire' | 'isolate' | 'leave' | null {
+  const last = checks[0]?.result.verdict ?? null;
+  if (pack.state === 'isolated') return last === 'leave' ? 'leave' : 'isolate';
+  if (pack.state === 'retired') return 'retire';
+  return pack.state === 'handed-over' ? null : last;
+}
+
+function titleOf(history: PackHistory, words: VerdictWords | null): string {
+  const { pack, checks } = history;
+  if (mustBeIsolatedNow(history)) return words?.verdict === 'leave' ? words.title : 'Isolate now';
+  if (pack.state === 'isolated' || pack.state === 'retired' || pack.state === 'handed-over') return stateWords(pack.state).replace(/^./u, (letter) => letter.toUpperCase());
+  return checks.length === 0 ? 'Not checked yet' : (words?.title ?? 'Not measured');
+}
+
+function Signs({ check, unit, style }: { readonly check: CheckRecord; readonly unit: TemperatureUnit; readonly style: DateStyle }) {
+  const { fired, missing, incomplete } = check.result;
+  const reasons = missing.flatMap(({ measure, why }) => (why === null ? [] : [{ measure, why }]));
+  return (
+    <>
+      <p className="small muted">Last check {momentWords(check.at, style)}, by {check.byName}</p>
+      {fired.length === 0 ? null : <ul>{fired.map((rule) => <li key={rule.id}>{signWords(rule, PACK_LIMITS, unit)}</li>)}</ul>}
+      {incomplete === null && reasons.length === 0 ? null : (
+        <details className="alt"><summary>What this check does not say</summary>
+          {incomplete === null ? null : <p>{incomplete}</p>}
+          <ul>{reasons.map(({ measure, why }) => <li key={measure}>{askOf(measure)} {why}</li>)}</ul>
+        </details>
+      )}
+    </>
+  );
+}
+
+function askOf(measure: string): string {
+  return PACK_LIMITS.check?.measures.find(({ id }) => id === measure)?.ask ?? measure;
+}
