@@ -51,6 +51,7 @@ const ALLOWED = [
   { folder: 'lib/audit', may: packages('zod'), nodeBuiltIns: true, comment: 'Events and their chain of hashes; where they are kept is handed to it.' },
   { folder: 'lib/forms', may: packages('zod'), comment: 'What all forms share: fields, faults, what was typed.' },
   { folder: 'lib/csv', may: packages('papaparse'), comment: 'Tables as text, in and out. The one place where a spreadsheet formula is made harmless.' },
+  { folder: 'lib/images', may: packages('sharp', 'file-type'), nodeBuiltIns: true, comment: 'Pictures drawn anew, so that nothing but what is seen is left in them. Who sent them and where they are kept is not its affair.' },
   ...['people', 'places', 'packs', 'assessments', 'incidents'].map((area) => ({
     folder: `lib/${area}`,
     may: ['^lib/(units|core|content|questionnaire|interchange|wording|access|audit|forms|csv)/', ...packages('zod')],

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { optionalDay } from '@/lib/forms/day-field';
-import { line, optionalLine, optionalText } from '@/lib/forms/fields';
+import { line, listOf, optionalLine, optionalText } from '@/lib/forms/fields';
 import { optionalTypedNumber } from '@/lib/questionnaire/number-field';
 import { MATRICES } from './version';
 
@@ -36,3 +36,6 @@ export type SettingsInput = z.output<typeof SettingsInputSchema>;
 
 /** Beginning the next version of a signed one. */
 export const BeginNextSchema = z.object({ copyFromId: line('Choose the version to copy'), season: optionalLine(40) });
+
+/** Confirming what the registers know: ids of the questions whose filled-in answer is right. */
+export const ConfirmKnownSchema = z.object({ versionId: line('No assessment was named'), right: listOf(z.string()) });

@@ -17,6 +17,9 @@ export const SendQuestionsSchema = z.object({
 });
 export type SendQuestionsInput = z.output<typeof SendQuestionsSchema>;
 
+/** Taking a link back before it ends. */
+export const TakeLinkBackSchema = z.object({ versionId: line('No assessment was named'), linkId: line('No link was named') });
+
 /** Until when a link made now can be used. */
 export function caretakerLinkEnd(madeAt: Date, days: number): Date { return new Date(madeAt.getTime() + days * DAY_MS); }
 

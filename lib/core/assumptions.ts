@@ -34,7 +34,7 @@ function thresholds(content: Content): readonly Assumption[] {
 
 function rates(venue: Venue): readonly Assumption[] {
   return usedScenarios(venue).flatMap((scenario) => [
-    spread(`rate.${scenario.id}`, `${scenario.title}: how often with no control`, scenario.rate.mean, scenario.rate.errorFactor, `per unit of ${scenario.exposureBase}`, scenario.rate.kind, scenario.rate.basis),
+    spread(`rate.${scenario.id}`, `${scenario.title}: how often with no control`, scenario.rate.mean, scenario.rate.errorFactor, `for each of the ${exposureTitle(venue, scenario.exposureBase)}`, scenario.rate.kind, scenario.rate.basis),
     fixed(`fireShare.${scenario.id}`, `${scenario.title}: share that is a battery fire`, scenario.fireShare, 'share', JUDGED, 'not every top event is a fire'),
     ...scenario.branches.map((branch) => spread(`conditional.${scenario.id}.${branch.id}`, `${scenario.title}: ${branch.title}`, branch.conditional.p, branch.conditional.errorFactor, 'share of events', branch.conditional.kind, branch.conditional.basis)),
   ]);
@@ -45,19 +45,24 @@ function failures(venue: Venue): readonly Assumption[] {
     .map((control) => spread(`pfd.${control.id}`, `${control.title}: fails on demand when in place`, control.pfd, control.errorFactor, 'probability', control.kind, control.basis));
 }
 
+function exposureTitle({ content }: Venue, base: string): string {
+  return content.exposures.find((exposure) => exposure.id === base)?.title ?? base;
+}
+
 function reaches(venue: Venue): readonly Assumption[] {
+  const title = (id: string): string => venue.content.controls.find((control) => control.id === id)?.title ?? id;
   const applies = (control: string): boolean => stateOf(venue, control) !== 'not applicable';
   return usedScenarios(venue).flatMap((scenario) => [
-    ...scenario.preventive.filter((use) => applies(use.control)).map((use) => fixed(`reach.${scenario.id}.${use.control}`, `${scenario.title}: share of causes that ${use.control} can act on`, use.reach, 'share', JUDGED, 'no published base')),
+    ...scenario.preventive.filter((use) => applies(use.control)).map((use) => fixed(`reach.${scenario.id}.${use.control}`, `${scenario.title}: share of causes on which this can act: ${title(use.control)}`, use.reach, 'share', JUDGED, 'no published base')),
     ...scenario.branches.flatMap((branch) => branch.mitigating.filter((use) => applies(use.control)).map((use) =>
-      fixed(`reach.${scenario.id}.${branch.id}.${use.control}`, `${scenario.title}, ${branch.id}: share of cases that ${use.control} can act on`, use.reach, 'share', JUDGED, 'no published base'))),
+      fixed(`reach.${scenario.id}.${branch.id}.${use.control}`, `${scenario.title}, ${branch.title}: share of cases on which this can act: ${title(use.control)}`, use.reach, 'share', JUDGED, 'no published base'))),
   ]);
 }
 
 function exposures(venue: Venue): readonly Assumption[] {
   const used = new Set(usedScenarios(venue).map((scenario) => scenario.exposureBase));
   return venue.content.exposures.filter((exposure) => used.has(exposure.id))
-    .map((exposure) => fixed(`exposure.${exposure.id}`, exposure.title, venue.exposures.get(exposure.id) ?? 0, 'in a season', exposure.kind, `${exposure.formula}; ${exposure.basis}`));
+    .map((exposure) => fixed(`exposure.${exposure.id}`, exposure.title, venue.exposures.get(exposure.id) ?? 0, 'in a season', exposure.kind, exposure.basis));
 }
 
 function judgements(content: Content, matrix: GradeMatrix): readonly Assumption[] {
@@ -76,7 +81,7 @@ function fixed(id: string, what: string, value: number, unit: string, kind: stri
 }
 
 function spread(id: string, what: string, value: number, errorFactor: number, unit: string, kind: string, source: string): Assumption {
-  return { id, what, value, low: value / errorFactor, high: Math.min(unit.startsWith('per') ? Number.POSITIVE_INFINITY : 1, value * errorFactor), unit, kind, source: `${source}; error factor ${errorFactor}` };
+  return { id, what, value, low: value / errorFactor, high: Math.min(unit.startsWith('for each') ? Number.POSITIVE_INFINITY : 1, value * errorFactor), unit, kind, source: `${source}; error factor ${errorFactor}` };
 }
 
 /** "peakHeatRelease" as a person would write it. */

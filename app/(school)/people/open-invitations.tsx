@@ -2,7 +2,7 @@ import { ActionForm } from '@/app/_components/form/action-form';
 import { FormHidden, FormSubmit } from '@/app/_components/form/form-fields';
 import type { OpenInvitation } from '@/lib/server/people/list-invitations';
 import { revokeInvitationAction } from './actions';
-import { CopyLink } from './copy-link';
+import { CopyLink } from '@/app/_components/ui/copy-link';
 import { roleTitle } from './role-options';
 
 /** Links that were made and neither used nor taken back. Passing one on is up to the officer: the program sends nothing. */

@@ -22,6 +22,8 @@ export class InputDesk {
   }
 
   set(id: string, value: InputValue): void { this.given.set(id, value); }
+  /** Whether somebody has said something of it already, be it that they are not sure. */
+  isSettled(id: string): boolean { return this.given.has(id) || this.unknown.get(id) === 'not sure'; }
   setUnknown(id: string, why: WhyUnknown): void { this.unknown.set(id, why); }
 
   /** @throws when there is no such input */

@@ -64,6 +64,8 @@ function readInputs(desk: InputDesk, question: Question, answer: Answer | undefi
 
 function readField(desk: InputDesk, field: NumberField, fields: readonly NumberField[], answer: Answer | undefined, why: WhyUnknown): void {
   const value = figureIn(answer, field.input);
+  // what an earlier edition asked here is asked elsewhere now, and that answer counts
+  if (field.earlier !== undefined && desk.isSettled(field.input)) return;
   if (value !== undefined) desk.set(field.input, value);
   else if (isMissed(field, fields, answer, why)) desk.setUnknown(field.input, why);
 }

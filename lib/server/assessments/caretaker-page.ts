@@ -1,5 +1,6 @@
 import 'server-only';
 import { z } from 'zod';
+import { type AskedQuestion, askedQuestion } from '@/lib/assessments/asked-question';
 import { type AnswerOfPage, answersByQuestion, conflictsOf, LONGEST_NOTE, readPageAnswers } from '@/lib/assessments/page-answers';
 import { noteField } from '@/lib/assessments/page-fields';
 import { askedOfCaretaker, judgeCaretakerLink, withCaretakerLines } from '@/lib/assessments/caretaker';
@@ -20,13 +21,13 @@ import { sealOfCaretakerToken } from './caretaker-token';
 
 export interface CaretakerPage {
   readonly link: CaretakerLink;
-  readonly version: VersionRecord;
+  readonly title: string;
   readonly school: string;
   readonly until: string;
-  /** as the caretaker sees them: of some only the lines that are for them */
-  readonly questions: readonly Question[];
+  /** as the caretaker sees them: of some only the lines that are for them, and no note of the school's */
+  readonly asked: readonly AskedQuestion[];
 }
-type Opened = { readonly ok: true; readonly page: CaretakerPage; readonly whole: readonly Question[] } | { readonly ok: false; readonly reason: string };
+type Opened = { readonly ok: true; readonly page: CaretakerPage; readonly version: VersionRecord; readonly whole: readonly Question[] } | { readonly ok: false; readonly reason: string };
 
 /** What a caretaker's link leads to, or why it does not work. Only the questions that still apply are asked. */
 export async function openCaretakerLink(token: string): Promise<Opened> {
@@ -38,7 +39,9 @@ export async function openCaretakerLink(token: string): Promise<Opened> {
   if (version === null || content === undefined) throw new Error('a caretaker’s link leads to no version that can be read');
   const { answers, inputs } = documentOf(version);
   const whole = resolve(content, answers, inputs).path.filter(({ id }) => link.questionIds.includes(id));
-  return { ok: true, whole, page: { link, version, school: school.schoolName, until: momentWords(link.expiresAt, school), questions: whole.map(askedOfCaretaker) } };
+  const kept = answersByQuestion(version.answers);
+  const asked = whole.map((question) => ({ ...askedQuestion(askedOfCaretaker(question), kept.get(question.id), undefined, school), note: '', by: null, waitsFor: '' }));
+  return { ok: true, whole, version, page: { link, title: version.title, school: school.schoolName, until: momentWords(link.expiresAt, school), asked } };
 }
 
 /** Counts that the page was opened by its link. */
@@ -54,9 +57,9 @@ type CaretakerAnswers = z.output<typeof CaretakerAnswersSchema>;
 export async function answerAsCaretaker(input: CaretakerAnswers): Promise<Outcome> {
   const opened = await openCaretakerLink(input.token);
   if (!opened.ok) return refused(null, opened.reason);
-  const { page: { link, version, questions }, whole } = opened;
+  const { page: { link, asked }, version, whole } = opened;
   const kept = answersByQuestion(version.answers);
-  const read = readPageAnswers(questions, { getAll: (name) => [input[name] ?? []].flat() }, kept);
+  const read = readPageAnswers(asked.map(({ question }) => question), { getAll: (name) => [input[name] ?? []].flat() }, kept);
   if (!read.ok) return { ok: false, faults: read.faults };
   const sent = read.sent.map((one): AnswerOfPage => {
     const question = whole.find(({ id }) => id === one.questionId);

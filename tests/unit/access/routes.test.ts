@@ -10,8 +10,8 @@ function asksFor(audience: Audience): RegExp | null {
 
 /** How an action of each audience is made. */
 function guardsFor(audience: Audience): RegExp {
-  if (audience === 'everyone') return /openAction\(|^export async function /;
-  return audience === 'signed in' ? /guardedAction\(\{\s*may: null,|await requireActor\(\)/ : new RegExp(`guardedAction\\(\\{\\s*may: '${audience}',`);
+  if (audience === 'everyone') return /openAction(<.*>)?\(|^export async function /;
+  return audience === 'signed in' ? /guardedAction(<.*>)?\(\{\s*may: null,|await requireActor\(\)/ : new RegExp(`guardedAction(<.*>)?\\(\\{\\s*may: '${audience}',`);
 }
 
 describe('every page and route', () => {

@@ -49,6 +49,8 @@ export const PLANTED: readonly PlantedImport[] = [
   { file: 'lib/content/guidance-model.ts', statement: "import 'zod'; export type X = number;", rule: 'content-model-imports-nothing' },
   { file: 'lib/content/bad-core.ts', statement: "import '@/lib/core/result';", rule: 'lib/content-knows-only-its-own' },
   { file: 'lib/content/good.ts', statement: "import 'zod'; import './model';" },
+  { file: 'lib/images/bad-db.ts', statement: "import '@/lib/db/client';", rule: 'lib/images-knows-only-its-own' },
+  { file: 'lib/images/good.ts', statement: "import 'node:crypto';" },
   { file: 'lib/wording/bad-risk.ts', statement: "import '@/lib/core/risk/rate';", rule: 'lib/wording-knows-only-its-own' },
   { file: 'lib/wording/good.ts', statement: "import '@/lib/core/result';" },
   { file: 'lib/report/bad-risk.ts', statement: "import '@/lib/core/risk/rate';", rule: 'lib/report-knows-only-its-own' },

@@ -33,6 +33,7 @@ const SPOILT: [string, (draft: Draft) => void, string][] = [
   ['minutes of a length', (d) => { asked(d, 'room-size', 'number').fields[0]!.entry = 'minutes and seconds'; }, 'question room-size: chargingLength is no time in seconds'],
   ['of ten packs', (d) => { asked(d, 'table-packs', 'number').fields[0]!.entry = 'of ten'; }, 'question table-packs: packsOnTable is no share'],
   ['an earlier field for one asked elsewhere', (d) => { const earlier = asked(d, 'room-size', 'number').fields[3]!.earlier; if (earlier !== undefined) earlier.replaces = ['arenaLength']; }, 'question room-size: chargingVolume replaces arenaLength, which is not asked here'],
+  ['a part of a number asked elsewhere', (d) => { asked(d, 'travel-trips', 'number').fields[1]!.noMoreThan = 'packs'; }, 'question travel-trips: warmTrips is held to packs, which is not asked here'],
   ['a question with earlier fields only', (d) => { for (const field of asked(d, 'room-people', 'number').fields) field.earlier = { replaces: [] }; }, 'question room-people: asks for nothing'],
   ['a state when hidden for what is never hidden', (d) => { asked(d, 'table-fuel', 'choice').hiddenAs = 'in place'; }, 'question table-fuel: says what it is when hidden, and is never hidden'],
   ['a choice of one', (d) => { for (const option of asked(d, 'table-fuel', 'choice').options.slice(1)) option.earlier = true; }, 'question table-fuel: offers no choice'],

@@ -71,6 +71,14 @@ describe('the hash of the scored parts', () => {
     expect(hashOf(document)).not.toBe(hash);
   });
 
+  it('does not change with the order of lines or with the edition a document was written for, and changes with a line', () => {
+    const lines = (answer: Record<string, string>, contentVersion?: string) => hashOf(smallDocument({ contentVersion, answers: { 'people-kit': answer } }));
+    expect(lines({ tidy: 'partly', caps: 'yes' })).toBe(lines({ caps: 'yes', tidy: 'partly' }));
+    expect(lines({ caps: 'yes' }, '0.1.0')).toBe(lines({ caps: 'yes' }));
+    expect(lines({ caps: 'partly' })).not.toBe(lines({ caps: 'yes' }));
+    expect(lines({ caps: 'yes', tidy: 'not sure' })).not.toBe(lines({ caps: 'yes' }));
+  });
+
   it('keeps "nothing ticked" and "not answered" apart', () => {
     expect(hashOf(smallDocument({ answers: { 'people-kit': [] } }))).not.toBe(hashOf(smallDocument()));
   });

@@ -43,6 +43,16 @@ describe('a sound document', () => {
     expect(assessment.states?.['charge-box']).toEqual({ state: 'in place', reason: 'bought in May' });
   });
 
+  it('may say of each line of ticks what holds, and leave lines open', () => {
+    const answers = { 'people-kit': { caps: 'yes', tidy: 'partly', guard: 'not sure' }, 'store-keep': {} };
+    expect(readOrFail(smallDocument({ answers })).document.answers).toEqual(answers);
+  });
+
+  it('may measure what the options of a question only round', () => {
+    const inputs = { arenaAch: 2.3, vehicleEvac: 52, exits: 3 };
+    expect(readOrFail(smallDocument({ inputs })).document.inputs).toEqual(inputs);
+  });
+
   it('may use every part that only describes it', () => {
     const about = {
       school: 'Tern Lane School', site: 'Main building', preparedBy: 'K. M.', preparedOn: '2024-02-29', notes: { 'room-size': 'measured\ntwice' },

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { earlierFigures, withEarlier } from '@/lib/questionnaire/earlier-fields';
 import { askedFields } from '@/lib/questionnaire/number-boxes';
-import { numberFormSchema, typedFrom } from '@/lib/questionnaire/number-form';
+import { numberFormSchema, readBoxes, typedFrom } from '@/lib/questionnaire/number-form';
 import { edition2 } from '@/lib/content/edition-2';
 import type { NumberField } from '@/lib/content/model';
 
@@ -38,6 +38,21 @@ describe('a share', () => {
   it('comes back without a speck of rounding', () => {
     expect(typedFrom([crash], { crash: 0.31 })).toEqual({ crash: '3.1' });
     for (const share of [0, 0.07, 0.3, 0.31, 0.7, 1]) expect(read(crash, typedFrom([crash], { crash: share })).data).toEqual({ crash: share });
+  });
+});
+
+describe('a part of another number', () => {
+  const trips: NumberField = { input: 'trips', label: 'trips', unit: 'trips', min: 0, max: 200 };
+  const warm: NumberField = { input: 'warm', label: 'on warm days', unit: 'trips', min: 0, max: 200, noMoreThan: 'trips' };
+
+  it('is held to it, at its own box, when both are given', () => {
+    expect(readBoxes([trips, warm], { trips: '3', warm: '4' }).faults).toEqual([{ box: 'warm', message: 'Enter a number from 0 to 3, the trips' }]);
+    expect(readBoxes([trips, warm], { trips: '4', warm: '4' })).toEqual({ numbers: { trips: 4, warm: 4 }, faults: [] });
+    expect(readBoxes([trips, warm], { warm: '4' })).toEqual({ numbers: { trips: undefined, warm: 4 }, faults: [] });
+  });
+
+  it('is nothing more when what it is a part of cannot be read', () => {
+    expect(readBoxes([trips, warm], { trips: '300', warm: '4' }).faults.map(({ box }) => box)).toEqual(['trips']);
   });
 });
 

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { edition1 } from '@/lib/content/edition-1';
+import { edition2 } from '@/lib/content/edition-2';
 import type { Answer } from '@/lib/core/document';
 import { emptyDocument } from '@/lib/questionnaire/empty-document';
 import { resolve } from '@/lib/questionnaire/resolve';
@@ -107,6 +108,39 @@ describe('the order of answers', () => {
       const sorted = [...some].sort(([a], [b]) => (a < b ? -1 : 1));
       expect(resolve(edition1, Object.fromEntries(some))).toEqual(resolve(edition1, Object.fromEntries(sorted)));
     }), { numRuns: 50 });
+  });
+});
+
+describe('a page of ticks', () => {
+  const question = 'response-ready';
+  const lines = { drill: 'yes', card: 'no', aid: 'partly', told: 'not sure', after: 'yes' } as const;
+  const isMissing = (answer: Answer, notSureTicks: readonly string[] = []): boolean => resolve(edition2, { [question]: answer }, {}, { [question]: notSureTicks }).missing.includes(question);
+
+  it('is answered when every line is, and counts meanwhile', () => {
+    const { after: _, ...some } = lines;
+    expect([isMissing(some), isMissing(lines), isMissing('not sure'), isMissing({})]).toEqual([true, false, false, true]);
+    expect(resolve(edition2, { [question]: some }).relevant).toEqual({ [question]: some });
+  });
+
+  it('of an earlier edition is open for the lines that came later, until somebody says that they are not sure of them', () => {
+    expect([isMissing(['drill']), isMissing(['drill'], ['told']), isMissing(['drill'], ['told', 'after'])]).toEqual([true, true, false]);
+  });
+});
+
+describe('the second edition', () => {
+  it('begins with whether one may charge at all', () => {
+    expect(resolve(edition2, {}).current?.id).toBe('room-where');
+    expect(resolve(edition2, {}).progress[0]?.title).toBe('First: may you charge at all?');
+  });
+
+  it('asks for what hangs on an answer of the same page only when it is given', () => {
+    const asked = (answers: Answers): boolean => resolve(edition2, answers).path.some(({ id }) => id === 'routine-overnight');
+    expect([asked({}), asked({ 'routine-attended': 'always' }), asked({ 'routine-attended': 'overnight' })]).toEqual([true, false, true]);
+  });
+
+  it.each(['good-hall', 'ordinary-classroom', 'bad-store'])('has every answer of the example %s', (venue) => {
+    const { answers } = JSON.parse(readFileSync(`public/examples/${venue}.json`, 'utf8')) as { answers: Answers };
+    expect(resolve(edition2, answers)).toMatchObject({ current: null, missing: [], orphaned: [], unfit: [] });
   });
 });
 

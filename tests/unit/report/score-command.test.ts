@@ -9,6 +9,8 @@ import { readAssessment } from '@/lib/interchange/read-assessment';
 import { readSource } from '@/scripts/read-source';
 import { HELP, scoreArguments } from '@/scripts/score-arguments';
 import { venueDocument } from '@/tests/support/assessment-text';
+import { expectWithin } from '@/tests/support/expect-within';
+import { expectedOf } from '@/tests/support/reference-venues';
 
 const HALL = 'public/examples/good-hall.json';
 function command(words: readonly string[], input?: string | Uint8Array) {
@@ -101,6 +103,27 @@ describe('the command', () => {
       '$.answers["room-size"].chargingVolume: is -3; right would be: a number from 4 to 50,000 m³',
       '$.answers["room-leave"].chargingEvac: is 5; right would be: a number from 15 to 1,800 s',
     ]);
+  });
+
+  it('scores with the edition in force, or with an older one that is asked for', () => {
+    const older = JSON.stringify({ ...venueDocument('good-hall'), contentVersion: '0.1.0' });
+    const now = JSON.parse(command(['-', '--draws', '100'], older).stdout) as ScoreResult;
+    expect([now.contentVersion, now.contentEdition]).toEqual(['2.0.0', 2]);
+    const then = JSON.parse(command(['-', '--draws', '100', '--edition', '1'], older).stdout) as ScoreResult;
+    expect([then.contentVersion, then.contentEdition]).toEqual(['0.1.0', 1]);
+    expectWithin(then.totalHarm, expectedOf('good-hall').totalHarm, { rel: 1e-9 });
+  });
+
+  it('says in the table what an older document could not be asked', () => {
+    const { stdout } = command(['-', '--text', '--draws', '100'], JSON.stringify({ ...venueDocument('good-hall'), contentVersion: '0.1.0' }));
+    expect(stdout.replaceAll(/\s+/g, ' ')).toMatch(/\$\.contentVersion is of edition 1; it is read with edition 2: \d+ questions and \d+ lines of its lists that apply here were not there when it was written/);
+    expect(stdout).toMatch(/content edition 2\s+\(2\.0\.0\)/);
+  });
+
+  it('refuses an edition that was never published, and a document that is later than the edition', () => {
+    expect(command([HALL, '--edition', '99'])).toEqual({ status: 2, stdout: '', stderr: 'There is no edition 99. There is: 1, 2.\n' });
+    const { status, stderr } = command(['tests/reference-data/faulty/21-lines-wrong.json', '--edition', '1']);
+    expect([status, stderr]).toEqual([2, '$.contentVersion: is the text "2.0.0", an edition later than the one it is read with; right would be: one of "0.1.0", or nothing for the edition it is read with\n']);
   });
 
   it('refuses to guess what to score', () => {

@@ -5,7 +5,7 @@ import { ActionForm } from '@/app/_components/form/action-form';
 import { FormContext } from '@/app/_components/form/form-context';
 import { FormHidden, FormSubmit } from '@/app/_components/form/form-fields';
 import { PasswordLinkSchema } from '@/lib/people/password-link';
-import { CopyLink } from '../copy-link';
+import { CopyLink } from '@/app/_components/ui/copy-link';
 import { passwordLinkAction } from './actions';
 
 /** Makes a link by which somebody sets a new password; shown once, on the answer. */

@@ -1,7 +1,7 @@
 'use client';
 
 import { useState, useSyncExternalStore } from 'react';
-import { Button } from '@/app/_components/ui/button';
+import { Button } from './button';
 
 /** An address to pass on: shown whole, so that it can be copied without a script, with a button where one runs. */
 export function CopyLink({ address, label }: { readonly address: string; readonly label: string }) {
