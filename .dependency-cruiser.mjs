@@ -52,11 +52,12 @@ const ALLOWED = [
   { folder: 'lib/forms', may: packages('zod'), comment: 'What all forms share: fields, faults, what was typed.' },
   { folder: 'lib/csv', may: packages('papaparse'), comment: 'Tables as text, in and out. The one place where a spreadsheet formula is made harmless.' },
   { folder: 'lib/images', may: packages('sharp', 'file-type'), nodeBuiltIns: true, comment: 'Pictures drawn anew, so that nothing but what is seen is left in them. Who sent them and where they are kept is not its affair.' },
-  ...['people', 'places', 'packs', 'assessments', 'incidents'].map((area) => ({
+  ...['people', 'places', 'packs', 'assessments', 'incidents', 'sessions'].map((area) => ({
     folder: `lib/${area}`,
     may: ['^lib/(units|core|content|questionnaire|interchange|wording|access|audit|forms|csv)/', ...packages('zod')],
     comment: 'Decisions of one area, without a database and without another area: state and command in, changes and events out.',
   })),
+  { folder: 'lib/today', may: ['^lib/(units|wording|access)/'], comment: 'What needs a person now, out of plain facts that others gathered: one list, so that no two parts of a page contradict each other.' },
   {
     folder: 'lib/pdf',
     may: ['^lib/(units|wording|charts|papers)/', '^lib/core/result\\.ts$', ...packages('react', '@react-pdf/[^/]+', 'fontkit', '@types/fontkit', 'asn1js', '@peculiar/[^/]+', 'qrcode', '@types/qrcode', 'reflect-metadata', 'tsx')],
@@ -70,13 +71,13 @@ const ALLOWED = [
   { folder: 'lib/pdf/verify', may: ['^lib/pdf/(structure|cms|certificates)/'], nodeBuiltIns: true, comment: 'Checks files without the code that draws or signs them.' },
   {
     folder: 'lib/db',
-    may: ['^lib/(units|core|content|access|audit|people|places|packs|assessments|incidents|papers)/', ...packages('@prisma', 'better-sqlite3', 'pg', 'zod')],
+    may: ['^lib/(units|core|content|access|audit|forms|people|places|packs|assessments|incidents|papers)/', ...packages('@prisma', 'better-sqlite3', 'pg', 'zod')],
     nodeBuiltIns: true,
     comment: 'The only folder that speaks to a database. It knows the ports it fits, no page and no setting; its address is handed to it.',
   },
   {
     folder: 'lib/server',
-    may: ['^lib/', '^package\\.json$', ...packages('server-only', 'next', 'react', 'zod', 'better-auth', '@node-rs/argon2', '@zxcvbn-ts/language-common')],
+    may: ['^lib/', '^package\\.json$', ...packages('server-only', 'next', 'react', 'zod', 'better-auth', '@node-rs/argon2', '@zxcvbn-ts/language-common', 'qrcode')],
     nodeBuiltIns: true,
     comment: 'Where the parts meet: settings, database and use cases. Never part of what is sent to a browser.',
   },

@@ -8,6 +8,8 @@ const nextConfig: NextConfig = {
     authInterrupts: true,
     // A signed paper that is handed in to be checked, or a photo before it is made smaller.
     serverActions: { bodySizeLimit: '25mb' },
+    // Next cuts what comes through the proxy at 10 MB, and the action would then read half a form.
+    proxyClientMaxBodySize: '25mb',
   },
   // Types are a step of their own (`npm run types`). Checking them again here would make everyone who only starts the
   // program wait for the types of the tests, and fail on them.

@@ -10,6 +10,8 @@ export const HandOverSchema = z.object({
   versionId: line(NO_VERSION),
   officerId: line('Choose the safety officer who is to check it'),
   reviewBy: day('Choose the day until which it is to hold'),
+  /** of the paper that was shown: what is signed is what was read */
+  seen: line('Read the paper first'),
   password: z.string({ error: 'Enter your password, because you sign with it' }).min(1, 'Enter your password, because you sign with it'),
 });
 export type HandOverInput = z.output<typeof HandOverSchema>;
@@ -34,6 +36,9 @@ export const AcceptStopSchema = z.object({
   paper: optionalLine(160).transform((words) => words ?? ''),
 });
 export type AcceptStopInput = z.output<typeof AcceptStopSchema>;
+
+export const SettleReviewSchema = z.object({ versionId: line(NO_VERSION), requestId: line('No request was named'), how: line('Write what you looked at, and what came of it', 1000) });
+export type SettleReviewInput = z.output<typeof SettleReviewSchema>;
 
 export const SuspendSchema = z.object({ versionId: line(NO_VERSION), reason: line('Write why, so that everybody understands it', 500) });
 export type SuspendInput = z.output<typeof SuspendSchema>;

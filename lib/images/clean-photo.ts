@@ -14,7 +14,7 @@ export interface CleanPhoto {
 export type PhotoCleaned = { readonly ok: true; readonly photo: CleanPhoto } | { readonly ok: false; readonly reason: string };
 
 /** What a telephone's camera sends at its best; more is no photo. */
-export const LARGEST_PHOTO_BYTES = 12 * 1024 * 1024;
+export const LARGEST_PHOTO_BYTES = 8 * 1024 * 1024;
 /** Such a picture has 110 million points at most; one that claims more is made to fill the memory. */
 const MOST_POINTS = 110_000_000;
 /** Enough to see a dent on a pack, in both directions. */

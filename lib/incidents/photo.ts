@@ -9,5 +9,5 @@ export interface PhotoToKeep {
 
 /** Photos of one incident; more would be a film. */
 export const MOST_PHOTOS = 12;
-/** Photos of one form. */
-export const MOST_PHOTOS_AT_ONCE = 4;
+/** Photos of one form: of the largest size they fit into what a form may bring (next.config.ts). */
+export const MOST_PHOTOS_AT_ONCE = 3;

@@ -6,7 +6,7 @@ import { AIR_WORDS, AREA_USE_WORDS, DETECTOR_WORDS, FUEL_WORDS, SITE_KIND_WORDS,
 export interface PlaceLine { readonly site: Site; readonly area: Area | null }
 
 export function placeLines(sites: readonly Site[]): readonly PlaceLine[] {
-  return sites.flatMap((site) => (site.areas.length === 0 ? [{ site, area: null }] : site.areas.map((area) => ({ site, area }))));
+  return sites.flatMap((site): readonly PlaceLine[] => (site.areas.length === 0 ? [{ site, area: null }] : site.areas.map((area) => ({ site, area }))));
 }
 
 const ofArea = (head: string, cell: (area: Area) => string | number | null): CsvColumn<PlaceLine> => ({ head, cell: ({ area }) => (area === null ? null : cell(area)) });

@@ -23,7 +23,7 @@ export function assessmentFacts(document: AssessmentDocument, over: Partial<Asse
       { section: 'travel', question: 'How do packs travel?', answer: '', standing: 'does not apply', note: '', evidence: '', toFindOut: '' },
     ],
     packs: [{ label: 'HW-01', kind: '4S 850 mAh', energyWh: 12.58, fullVoltage: '4.20 V', source: 'Kestrel Cells', age: '14 months', lastCheck: '20 Nov 2026, fit', state: 'in use', place: 'store, box 3' }],
-    incidents: [], comments: [], retention: 'Initials and roles of pupils are kept for three years.',
+    incidents: [], comments: [], retention: 'Initials and roles of pupils are kept for three years.', logEnd: { number: 412, hash: '5e'.repeat(32) },
     ...over,
   };
 }

@@ -18,7 +18,10 @@ export const PACK_EVENTS = {
   'packs.handed-over': z.strictObject({ labels: z.array(label), collectedBy: words, receiver: words }),
 
   'session.opened': z.strictObject({ siteId: id }),
+  'session.stopped': z.strictObject({ siteId: id, missing: z.array(words) }),
   'session.changed': z.strictObject({ changes }),
   'session.charges-logged': z.strictObject({ packs: count, charges: count }),
+  'session.crashes-logged': z.strictObject({ labels: z.array(label) }),
+  'session.corrected': z.strictObject({ label, chargesFrom: count, chargesTo: count, crashesFrom: count.nullable(), crashesTo: count, reason: words }),
   'session.closed': z.strictObject({ packs: count, charges: count }),
 };

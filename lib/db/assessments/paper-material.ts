@@ -3,9 +3,10 @@ import type { SchoolScope } from '../scope';
 
 /** Everything besides the answers that stands on the paper of a version, as the database holds it. */
 export async function paperMaterial(db: Db, scope: SchoolScope, versionId: string) {
+  const earlier = await versionsUpTo(db, scope, versionId);
   const [acceptances, actions, comments, evidence, packs, incidents] = await Promise.all([
     db.stopAcceptance.findMany({ where: { ...scope, versionId, withdrawnAt: null }, orderBy: { at: 'asc' } }),
-    db.action.findMany({ where: { ...scope, versionId, state: { in: ['open', 'done'] } }, orderBy: [{ dueOn: 'asc' }, { id: 'asc' }] }),
+    db.action.findMany({ where: { ...scope, OR: [{ versionId, state: { in: ['open', 'done'] } }, { versionId: { in: [...earlier] }, state: 'open' }] }, orderBy: [{ dueOn: 'asc' }, { id: 'asc' }] }),
     db.comment.findMany({ where: { ...scope, versionId, withdrawnAt: null }, orderBy: { at: 'asc' } }),
     db.answerEvidence.findMany({ where: { ...scope, versionId, removedAt: null }, select: { questionId: true, caption: true, file: { select: { sha256: true } } }, orderBy: { at: 'asc' } }),
     db.pack.findMany({ where: { ...scope, state: { notIn: ['handed-over'] } }, orderBy: { labelKey: 'asc' }, include: { checks: { orderBy: { at: 'desc' }, take: 1, select: { at: true, verdict: true } }, area: { select: { name: true } } } }),
@@ -14,6 +15,14 @@ export async function paperMaterial(db: Db, scope: SchoolScope, versionId: strin
   return { acceptances, actions, comments, evidence, packs, incidents };
 }
 export type PaperMaterial = Awaited<ReturnType<typeof paperMaterial>>;
+
+/** A version and those before it: what was agreed in one and is not done is still to be done in the next. */
+export async function versionsUpTo(db: Db, scope: SchoolScope, versionId: string): Promise<readonly string[]> {
+  const version = await db.assessmentVersion.findFirst({ where: { ...scope, id: versionId }, select: { assessmentId: true, number: true } });
+  if (version === null) return [];
+  const all = await db.assessmentVersion.findMany({ where: { ...scope, assessmentId: version.assessmentId, number: { lte: version.number } }, orderBy: { number: 'asc' }, select: { id: true } });
+  return all.map(({ id }) => id);
+}
 
 /** Somebody as the law wants them on a paper; null when there is nobody of that id in the school. */
 export async function signerDetails(db: Db, scope: SchoolScope, personId: string) {

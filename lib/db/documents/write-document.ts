@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
+import { DATA_REVISION } from './read-document';
 
 /** A paper as it was made, with the signature of the first who signed it. */
 export interface NewDocument {
@@ -15,6 +16,8 @@ export interface NewDocument {
   readonly of: { readonly versionId?: string; readonly scoreId?: string; readonly incidentId?: string; readonly eventId?: string };
   /** revision 1 is the paper without signatures, revision 2 with the first */
   readonly bytes: readonly [Uint8Array, Uint8Array];
+  /** the paper as data, packed: what the page on screen is drawn from; kept as revision 0 */
+  readonly data?: Uint8Array;
 }
 export interface SignatureOf { readonly part: 'preparer' | 'officer'; readonly signerId: string; readonly signerName: string; readonly signerPost: string; readonly certificateId: string }
 
@@ -22,8 +25,9 @@ export const sha256Of = (bytes: Uint8Array): string => createHash('sha256').upda
 
 /** Keeps a new paper, both revisions and who signed it. */
 export async function writeDocument(tx: Tx, scope: SchoolScope, at: Date, document: NewDocument, signature: SignatureOf, state: 'part-signed' | 'signed'): Promise<void> {
-  const { bytes, of, ...columns } = document;
+  const { bytes, data, of, ...columns } = document;
   await tx.document.create({ data: { ...scope, ...columns, ...of, state, createdAt: at } });
+  if (data !== undefined) await writeRevision(tx, scope, at, document.id, DATA_REVISION, data);
   for (const [index, revision] of bytes.entries()) await writeRevision(tx, scope, at, document.id, index + 1, revision);
   await tx.signature.create({ data: { ...scope, ...signature, documentId: document.id, documentRevision: bytes.length, at } });
 }

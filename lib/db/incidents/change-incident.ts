@@ -2,13 +2,14 @@ import type { AuditEvent } from '@/lib/audit/event';
 import { can } from '@/lib/access/can';
 import type { ActionOnCase } from '@/lib/access/table';
 import type { Fault } from '@/lib/forms/form-state';
+import type { IncidentRecord } from '@/lib/incidents/incident';
 import { recordChange } from '../audit/record-change';
 import type { Db } from '../client';
 import type { Writing } from '../packs/write-pack';
 import type { Member } from '../people/find-member';
 import { schoolScope } from '../scope';
 import { MetAnother } from '../why-to-try-again';
-import { findIncident, type IncidentRecord } from './read-incidents';
+import { findIncident } from './read-incidents';
 
 export type IncidentChanged = { readonly ok: true } | { readonly ok: false; readonly faults: readonly Fault[] };
 

@@ -1,5 +1,6 @@
 import type { FactName, Facts } from '@/lib/incidents/facts';
 import { correctIncident } from '@/lib/incidents/correct-incident';
+import type { IncidentRecord } from '@/lib/incidents/incident';
 import type { Affected } from '@/lib/incidents/read-persons';
 import { NOT_OPEN } from '@/lib/incidents/standing';
 import type { Db } from '../client';
@@ -8,7 +9,6 @@ import type { Member } from '../people/find-member';
 import { askForReview } from './ask-review';
 import { changeIncident, type IncidentChanged, refused } from './change-incident';
 import { linkPacks } from './link-packs';
-import type { IncidentRecord } from './read-incidents';
 import { placeFault } from './record-incident';
 
 interface FactCorrection<Name extends FactName> { readonly incidentId: string; readonly field: Name; readonly after: Facts[Name]; readonly reason: string }

@@ -1,48 +1,13 @@
-import { type Correction, type Facts, factsNow } from '@/lib/incidents/facts';
+import { factsNow } from '@/lib/incidents/facts';
+import type { IncidentRecord, LinkedPack } from '@/lib/incidents/incident';
 import type { ListedIncident } from '@/lib/incidents/incident-list';
-import { type FollowUp, type IncidentStanding, incidentStateOf, type IncidentState } from '@/lib/incidents/standing';
+import { incidentStateOf } from '@/lib/incidents/standing';
 import { placeOfIsolated } from '@/lib/packs/pack-history';
 import { changeOfRow, NEWEST_FIRST, packOfRow } from '../packs/rows';
 import type { Prisma } from '../generated/sqlite/client';
 import { rowOf, type SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
 import { correctionOfRow, firstFactsOf, followUpOfRow, listedOfRow, WITH_FACTS } from './rows';
-
-/** A pack of an incident as the register has it now. */
-export interface LinkedPack {
-  readonly packId: string;
-  readonly label: string;
-  readonly state: string;
-  /** id of a place of the content; null until somebody has said where it is */
-  readonly placeNow: string | null;
-  readonly placeNote: string | null;
-}
-
-/** All there is of an incident. */
-export interface IncidentRecord {
-  readonly id: string;
-  readonly number: number;
-  readonly state: IncidentState;
-  readonly revision: number;
-  readonly first: Facts;
-  /** with all corrections */
-  readonly facts: Facts;
-  readonly corrections: readonly Correction[];
-  readonly followUps: readonly FollowUp[];
-  readonly persons: readonly { readonly id: string; readonly role: string; readonly initials: string | null; readonly hurt: string; readonly breathed: string; readonly firstAid: string | null; readonly removedAt: Date | null }[];
-  readonly photos: readonly { readonly id: string; readonly byName: string; readonly at: Date; readonly removedAt: Date | null }[];
-  readonly packs: readonly LinkedPack[];
-  /** labels that the register does not know */
-  readonly unknownLabels: readonly string[];
-  readonly actions: readonly { readonly id: string; readonly title: string; readonly ownerName: string; readonly dueOn: string; readonly state: string }[];
-  /** signed assessments it asked a review of */
-  readonly reviews: readonly { readonly versionId: string; readonly title: string; readonly settledAt: Date | null }[];
-  readonly byId: string;
-  readonly byName: string;
-  readonly recordedAt: Date;
-  readonly closedAt: Date | null;
-  readonly closedNote: string | null;
-}
 
 /** The incidents of a school, the latest first; only those one person recorded when `byId` is given. */
 export async function listIncidents(db: Pick<Tx, 'incident'>, scope: SchoolScope, byId: string | null): Promise<readonly ListedIncident[]> {
@@ -53,7 +18,7 @@ export async function listIncidents(db: Pick<Tx, 'incident'>, scope: SchoolScope
 const WITH_ALL = {
   ...WITH_FACTS,
   persons: { orderBy: { id: 'asc' } },
-  photos: { orderBy: { id: 'asc' }, include: { file: { select: { byName: true } } } },
+  photos: { orderBy: { id: 'asc' }, include: { file: { select: { byName: true, widthPx: true, heightPx: true } } } },
   packs: { orderBy: { id: 'asc' }, include: { pack: { include: { stateChanges: { orderBy: [...NEWEST_FIRST] } } } } },
   followUps: { orderBy: [{ at: 'asc' }, { id: 'asc' }] },
   actions: { orderBy: [{ dueOn: 'asc' }, { id: 'asc' }] },
@@ -70,7 +35,7 @@ export async function findIncident(db: Pick<Tx, 'incident'>, scope: SchoolScope,
   return {
     id, number: row.number, state: incidentStateOf(row.state), revision: row.revision, first, facts: factsNow(first, corrections), corrections,
     followUps: row.followUps.map(followUpOfRow),
-    persons: row.persons, photos: row.photos.map(({ file, ...photo }) => ({ ...photo, byName: file.byName })),
+    persons: row.persons, photos: row.photos.map(({ file, ...photo }) => ({ ...photo, byName: file.byName, widthPx: file.widthPx ?? 1, heightPx: file.heightPx ?? 1 })),
     packs: [...linked.values()], unknownLabels: row.packs.filter(({ packId }) => packId === null).map(({ label }) => label),
     actions: row.actions, reviews: row.reviewRequests.map(({ versionId, version, settledAt }) => ({ versionId, title: version.assessment.title, settledAt })),
     byId: row.byId, byName: row.byName, recordedAt: row.recordedAt, closedAt: row.closedAt, closedNote: row.closedNote,
@@ -83,14 +48,4 @@ function linkedPack({ stateChanges, ...columns }: PackRow): LinkedPack {
   const history = { pack: packOfRow(columns), changes: stateChanges.map(changeOfRow) };
   const place = placeOfIsolated(history);
   return { packId: history.pack.id, label: history.pack.label, state: history.pack.state, placeNow: place?.placeNow ?? null, placeNote: place?.placeNote ?? null };
-}
-
-/** What a decision about an incident needs of it. */
-export function standingOf({ state, facts, followUps, actions, packs }: IncidentRecord): IncidentStanding {
-  return { state, facts, followUps, actions: actions.length, packsUnplaced: packs.filter(isUnplaced).map(({ label }) => label) };
-}
-
-/** Isolated, and nobody has said, or nobody knows, where it is. */
-export function isUnplaced({ state, placeNow }: Pick<LinkedPack, 'state' | 'placeNow'>): boolean {
-  return state === 'isolated' && (placeNow === null || placeNow === 'not-sure');
 }

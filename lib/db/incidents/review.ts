@@ -1,11 +1,11 @@
 import type { AuditEvent } from '@/lib/audit/event';
 import { addFollowUp, closeIncident, reopenIncident } from '@/lib/incidents/close-incident';
+import { standingOf } from '@/lib/incidents/incident';
 import { type FollowUp, type IncidentState, NOT_OPEN } from '@/lib/incidents/standing';
 import type { Db } from '../client';
 import type { Writing } from '../packs/write-pack';
 import type { Member } from '../people/find-member';
 import { changeIncident, type IncidentChanged, refused } from './change-incident';
-import { standingOf } from './read-incidents';
 
 type Added = Pick<FollowUp, 'kind' | 'text'>;
 

@@ -94,4 +94,6 @@ export interface AssessmentFacts {
   readonly incidents: readonly PaperIncident[];
   readonly comments: readonly { readonly by: string; readonly on: string; readonly text: string }[];
   readonly retention: string;
+  /** end of the school's log when the paper was made; null in a preview, which is made of no moment */
+  readonly logEnd: { readonly number: number; readonly hash: string } | null;
 }

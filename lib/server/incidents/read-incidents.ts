@@ -2,15 +2,14 @@ import 'server-only';
 import { can } from '@/lib/access/can';
 import { findPhoto } from '@/lib/db/incidents/photos';
 import { placeNames } from '@/lib/db/incidents/place-names';
-import { findIncident as readIncident, type IncidentRecord, listIncidents } from '@/lib/db/incidents/read-incidents';
+import { findIncident as readIncident, listIncidents } from '@/lib/db/incidents/read-incidents';
 import { schoolScope } from '@/lib/db/scope';
+import type { IncidentRecord } from '@/lib/incidents/incident';
 import { type IncidentQuery, type ListedIncident, searchIncidents } from '@/lib/incidents/incident-list';
 import type { FactNames } from '@/lib/incidents/say-fact';
 import type { Actor } from '../actor';
 import { database } from '../database';
 import { currentSchool } from '../people/current-school';
-
-export type { IncidentRecord };
 
 /** How the actor's school calls its places and writes its dates. */
 export async function factNames(actor: Actor): Promise<FactNames> {

@@ -1,16 +1,10 @@
 import 'server-only';
-import { contentByVersion, editions } from '@/lib/content/editions';
-import type { Content } from '@/lib/content/model';
 import { stillAccepted } from '@/lib/assessments/acceptance';
-import { documentOf, type VersionRecord } from '@/lib/assessments/version';
+import type { VersionRecord } from '@/lib/assessments/version';
 import { packEnergy } from '@/lib/core/battery/pack-energy';
 import { numberInput } from '@/lib/core/answers/venue';
 import { resolveVenue } from '@/lib/core/answers/resolve-venue';
-import type { AssessmentDocument } from '@/lib/core/document';
-import { score } from '@/lib/core/score';
-import type { ScoreResult } from '@/lib/core/result';
 import type { PaperMaterial, signerDetails } from '@/lib/db/assessments/paper-material';
-import { inputHash, seedFromHash } from '@/lib/interchange/input-hash';
 import type { AssessmentFacts, PaperAction, PaperPack, Signer } from '@/lib/papers/assessment/facts';
 import type { AmpereHours, Volts, WattHours } from '@/lib/units/quantity';
 import { calendarDay, calendarDayWords, dayWords, type DateStyle } from '@/lib/wording/dates';
@@ -18,20 +12,7 @@ import { exact } from '@/lib/wording/numbers';
 import type { CurrentSchool } from '../people/current-school';
 import { shortFingerprint } from '../papers/document-number';
 import { answersOnPaper } from './answers-on-paper';
-
-/** Draws that a signed result rests on: quick to repeat, and enough for shares and ranges. */
-const DRAWS = 4000;
-
-export interface Scored { readonly content: Content; readonly edition: number; readonly document: AssessmentDocument; readonly result: ScoreResult }
-
-/** The result of a version as it stands, with the open actions as planned; the same whenever it is asked for. */
-export function scoreVersion(version: VersionRecord, planned: readonly string[]): Scored {
-  const content = contentByVersion(version.contentVersion);
-  if (content === undefined) throw new Error(`there is no edition ${version.contentVersion} of the content`);
-  const document = documentOf(version, planned);
-  const hash = inputHash(document, content);
-  return { content, edition: editions.find((one) => one.content === content)?.edition ?? 0, document, result: score(content, document, { seed: seedFromHash(hash), draws: DRAWS, inputHash: hash }) };
-}
+import type { Scored } from './score-version';
 
 type Person = NonNullable<Awaited<ReturnType<typeof signerDetails>>>;
 
@@ -47,6 +28,8 @@ export interface PaperMakings {
   readonly verifyAt: string;
   readonly reviewBy: string;
   readonly now: Date;
+  /** end of the school's log; null in a preview */
+  readonly logEnd: { readonly number: number; readonly hash: string } | null;
 }
 
 /** All of what is kept about a version, as the facts of its paper. */
@@ -85,6 +68,7 @@ export function assessmentFacts(makings: PaperMakings): AssessmentFacts {
     incidents: material.incidents.map((incident) => ({ number: String(incident.number), when: dayWords(incident.happenedAt, style), what: `${incident.kinds.map(({ kind }) => kind.replaceAll('-', ' ')).join(', ')}: ${incident.whatHappened}`, done: incident.whatWasDone ?? '', state: incident.state })),
     comments: material.comments.map((comment) => ({ by: comment.byName, on: dayWords(comment.at, style), text: comment.text })),
     retention: retentionWords(school),
+    logEnd: makings.logEnd,
   };
 }
 

@@ -1,28 +1,24 @@
 import 'server-only';
 import { createHash, randomUUID } from 'node:crypto';
 import { can } from '@/lib/access/can';
-import { dayAfter } from '@/lib/assessments/acceptance';
 import type { HandOverInput } from '@/lib/assessments/signing-input';
 import { handOver as write } from '@/lib/db/assessments/hand-over';
-import { signerDetails } from '@/lib/db/assessments/paper-material';
-import { schoolScope } from '@/lib/db/scope';
+import { verifyLog } from '@/lib/db/audit/verify-log';
 import { assessmentPaper } from '@/lib/papers/assessment-paper';
-import { calendarDay, momentWords } from '@/lib/wording/dates';
+import { momentWords } from '@/lib/wording/dates';
 import type { Actor } from '../actor';
 import { confirmPassword } from '../auth/confirm-password';
 import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
-import { currentSchool } from '../people/current-school';
 import { publicAddress } from '../people/public-address';
 import { newDocumentNumber } from '../papers/document-number';
+import { fingerprintOfPaper, packPaper } from '../papers/paper-data';
 import { makePaper, signPaper } from '../papers/paper-desk';
 import { signerFor } from '../papers/signing-keys';
 import { assessmentFacts, type PaperMakings } from './assessment-facts';
 import { type VersionInFull, versionInFull } from './material';
 import { openStops } from './open-stops';
-
-/** No assessment holds longer than a year. */
-const LONGEST_DAYS = 365;
+import { paperMakings, previewOf } from './paper-makings';
 
 /**
  * Hands an assessment to the officer: the paper is made of what stands there now and signed by its preparer, who
@@ -33,18 +29,24 @@ export async function handOver(input: HandOverInput, actor: Actor): Promise<Outc
   if (found === null) return refused(null, 'This assessment is not there');
   const { version } = found;
   if (!can(actor.role, 'assessment.submit', { actor, on: { schoolId: actor.schoolId, byId: version.preparedById } })) return refused(null, 'Only the person who prepares it hands it over, because that person signs first');
-  const [school, now] = [await currentSchool(actor), new Date()];
-  const today = calendarDay(now, school.timeZone);
-  if (input.reviewBy <= today || input.reviewBy > dayAfter(today, LONGEST_DAYS)) return refused('reviewBy', 'Choose a day within the next twelve months');
-  const [preparer, officer] = await Promise.all([actor.personId, input.officerId].map((id) => signerDetails(database(), schoolScope(actor), id)));
-  if (preparer === undefined || preparer === null) return refused(null, 'Your account belongs to nobody in this school');
-  if (officer === undefined || officer === null || !officer.active || officer.role !== 'safety-officer' || input.officerId === actor.personId) return refused('officerId', 'Choose a safety officer of the school who is not yourself');
+  const now = new Date();
+  const asked = await paperMakings(actor, found, input, now);
+  if (!asked.ok) return asked;
+  const { makings, today } = asked;
+  if (fingerprintOfPaper(await previewOf(makings, today)) !== input.seen) return refused(null, 'The paper has changed since you opened this page. Read it again as it is now, then sign');
   const wrong = await confirmPassword(input.password);
   if (wrong !== null) return refused('password', wrong);
   const number = newDocumentNumber();
-  const makings = { ...found, school, preparer, officer, officerId: input.officerId, number, verifyAt: await publicAddress(`/verify?number=${number}`), reviewBy: input.reviewBy, now };
-  const done = await write(database(), actor, now, await signedPaper(actor, found, makings, input.password, today));
+  const whole = { ...makings, number, verifyAt: await publicAddress(`/verify?number=${number}`), logEnd: await endOfLog(actor) };
+  const done = await write(database(), actor, now, await signedPaper(actor, found, whole, input.password, today));
   return done.ok ? { ok: true, then: `/assessments/${version.id}/result` } : refused(null, done.why);
+}
+
+/** @throws when the log does not fit together: then nothing more is signed on top of it */
+async function endOfLog(actor: Actor): Promise<{ readonly number: number; readonly hash: string }> {
+  const log = await verifyLog(database(), actor.schoolId);
+  if (!log.ok) throw new Error(`the log of the school is ${log.fault} at entry ${log.sequence}`);
+  return { number: log.end.sequence, hash: log.end.hash };
 }
 
 async function signedPaper(actor: Actor, found: VersionInFull, makings: PaperMakings, password: string, today: string) {
@@ -66,7 +68,7 @@ async function signedPaper(actor: Actor, found: VersionInFull, makings: PaperMak
       inputJson: JSON.stringify(document), inputHash: result.inputHash, contentVersion: content.version, engineVersion: result.engineVersion, seed: result.seed, draws: result.draws,
       resultJson, resultHash: createHash('sha256').update(resultJson, 'utf8').digest('hex'),
     },
-    document: { id: randomUUID(), number, kind: 'assessment' as const, title: `${paper.title}, ${facts.place}`, format: school.paper, language: school.locale, fingerprint: facts.fingerprint, of: {}, bytes: [made, signed] as const },
+    document: { id: randomUUID(), number, kind: 'assessment' as const, title: `${paper.title}, ${facts.place}`, format: school.paper, language: school.locale, fingerprint: facts.fingerprint, of: {}, bytes: [made, signed] as const, data: packPaper(paper) },
     signature: { part: 'preparer' as const, signerId: actor.personId, signerName: preparer.name, signerPost: preparer.post, certificateId: ready.certificateId },
     certificateFingerprint: ready.fingerprint,
     reviewBy: makings.reviewBy,

@@ -6,7 +6,7 @@ import { readVersion } from '@/lib/db/assessments/read-version';
 import { schoolScope } from '@/lib/db/scope';
 import type { Actor } from '../actor';
 import { database } from '../database';
-import { type Scored, scoreVersion } from './assessment-facts';
+import { type Scored, scoreVersion } from './score-version';
 
 export interface VersionInFull { readonly version: VersionRecord; readonly material: PaperMaterial; readonly scored: Scored }
 

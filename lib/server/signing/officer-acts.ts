@@ -1,10 +1,11 @@
 import 'server-only';
 import { can } from '@/lib/access/can';
 import type { ActionOnCase } from '@/lib/access/table';
-import type { AcceptStopInput, ReturnInput, SuspendInput } from '@/lib/assessments/signing-input';
+import type { AcceptStopInput, ReturnInput, SettleReviewInput, SuspendInput } from '@/lib/assessments/signing-input';
 import { contentByVersion } from '@/lib/content/editions';
 import type { NotDone } from '@/lib/db/assessments/moves';
 import { acceptStopOf, liftSuspensionOf, returnVersion, suspendVersion } from '@/lib/db/assessments/officer-acts';
+import { settleReviewOf } from '@/lib/db/assessments/settle-review';
 import { readVersion } from '@/lib/db/assessments/read-version';
 import { schoolScope } from '@/lib/db/scope';
 import { calendarDay } from '@/lib/wording/dates';
@@ -50,4 +51,10 @@ export async function suspendAssessment(input: SuspendInput, actor: Actor): Prom
 export async function liftSuspension(input: SuspendInput, actor: Actor): Promise<Outcome> {
   if (!can(actor.role, 'assessment.lift-suspension')) return refused(null, 'Only a safety officer lifts a suspension');
   return outcome(await liftSuspensionOf(database(), actor, new Date(), input.versionId, input.reason), 'In force again.');
+}
+
+/** The officer has looked again at what spoke against a signed assessment. */
+export async function settleReview(input: SettleReviewInput, actor: Actor): Promise<Outcome> {
+  if (!can(actor.role, 'assessment.settle-review')) return refused(null, 'Only a safety officer settles a review');
+  return outcome(await settleReviewOf(database(), actor, new Date(), input), 'Settled.');
 }

@@ -26,7 +26,7 @@ export function builtActions(): readonly BuiltAction[] {
 }
 
 /** An id that belongs to nothing, in the place of every parameter. */
-export const NO_ID = '01900000-0000-7000-8000-000000000000';
+const NO_ID = '01900000-0000-7000-8000-000000000000';
 
 /** The address of a page's or a route's file below app/. */
 export function addressOf(file: string): string {

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { keepDraft, findDraft } from '@/lib/db/incidents/drafts';
-import { findIncident, listIncidents, standingOf } from '@/lib/db/incidents/read-incidents';
+import { findIncident, listIncidents } from '@/lib/db/incidents/read-incidents';
 import { recordIncident } from '@/lib/db/incidents/record-incident';
 import { verifyLog } from '@/lib/db/audit/verify-log';
 import { placeIsolatedPack } from '@/lib/db/packs/move-pack';
 import { causeOfIsolation } from '@/lib/packs/pack-history';
 import { packHistory } from '@/lib/db/packs/read-packs';
+import { standingOf } from '@/lib/incidents/incident';
 import { databasesFor, ENGINES_HERE } from '@/tests/support/databases-for-tests';
 import { factsForTest, INCIDENT_AT, incidentForTest, packRowForTest, signedVersionForTest } from '@/tests/support/incident-for-tests';
 import { memberForTest, schoolForTest } from '@/tests/support/school-for-tests';

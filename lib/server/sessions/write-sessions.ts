@@ -1,0 +1,36 @@
+import 'server-only';
+import { writeClosing, writeCorrection, writeLog, writeOpening } from '@/lib/db/sessions/write-session';
+import { momentOfLocal } from '@/lib/forms/local-moment';
+import type { CloseSessionInput } from '@/lib/sessions/close-session';
+import type { CorrectLogInput, LogPacksInput } from '@/lib/sessions/log-packs';
+import type { OpenSessionInput } from '@/lib/sessions/open-session';
+import type { Actor } from '../actor';
+import { database } from '../database';
+import { refused, type Outcome } from '../forms/outcome';
+import { PACK_LIMITS } from '../packs/pack-limits';
+import { currentSchool } from '../people/current-school';
+
+/** Keeps an opening check and goes on to the session. */
+export async function beginSession(actor: Actor, input: OpenSessionInput): Promise<Outcome> {
+  const now = new Date();
+  const startedAt = input.startedAt === null ? now : momentOfLocal(input.startedAt, (await currentSchool(actor)).timeZone);
+  if (startedAt === null) return refused('startedAt', 'Write date and time, such as 2026-11-25T15:30');
+  const written = await writeOpening(database(), actor, now, input, startedAt);
+  return written.ok ? { ok: true, then: `/sessions/${written.id}` } : written;
+}
+
+/** Adds a charge or a crash to each pack named; the page stays, for the next press. */
+export async function logInSession(actor: Actor, input: LogPacksInput): Promise<Outcome> {
+  const written = await writeLog(database(), actor, new Date(), PACK_LIMITS, input);
+  return written.ok ? { ok: true, then: `/sessions/${written.id}?logged=${input.what}#log` } : written;
+}
+
+export async function correctSession(actor: Actor, input: CorrectLogInput): Promise<Outcome> {
+  const written = await writeCorrection(database(), actor, new Date(), PACK_LIMITS, input);
+  return written.ok ? { ok: true, then: `/sessions/${written.id}?logged=corrected` } : written;
+}
+
+export async function endSession(actor: Actor, input: CloseSessionInput): Promise<Outcome> {
+  const written = await writeClosing(database(), actor, new Date(), input);
+  return written.ok ? { ok: true, then: `/sessions/${written.id}` } : written;
+}
