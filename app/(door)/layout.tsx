@@ -12,7 +12,7 @@ export default function DoorLayout({ children }: { readonly children: ReactNode 
         <Brand />
         <Link className="btn red door-alarm" href="/emergency" prefetch={false}><Icon name="bang" />Emergency / incident</Link>
         <p className="claim">Show that the room, the charging spot and the packs are under control. And see when they no longer are.</p>
-        <svg className="heap" viewBox="0 0 400 170" preserveAspectRatio="none" aria-hidden="true" focusable="false"><path d="M0 170V128C60 120 92 40 170 34C240 28 262 96 400 112V170z" fill="url(#sand)" /></svg>
+        <svg className="heap" viewBox="0 0 400 170" preserveAspectRatio="none" aria-hidden="true" focusable="false"><path d="M0 170V128C60 120 92 40 170 34C240 28 262 96 400 113V170z" fill="url(#sand)" /></svg>
       </header>
       <div className="door-main">
         <main id="main" tabIndex={-1}>{children}</main>

@@ -9,7 +9,7 @@ export const LOCALES = ['en-GB', 'en-US', 'en-AU', 'en-CA', 'en-IE', 'en-IN', 'e
 /** As it is dialled from the school: digits, perhaps with a plus, spaces, brackets or hyphens. */
 const DIALLED = /^\+?[\d(][\d\s()/.-]{1,24}$/;
 const CHOOSE_ZONE = 'Choose the time zone of your school';
-const WRONG_NUMBER = 'Enter the number as you would dial it, digits only, such as the one on your school’s notice';
+const WRONG_NUMBER = 'Write the number as you would dial it, digits only, such as the one on your school’s notice';
 
 function telephone(missing: string) {
   return line(missing, 30).pipe(z.string().regex(DIALLED, WRONG_NUMBER));
@@ -21,9 +21,9 @@ export const TIME_ZONES: readonly string[] = ['UTC', ...Intl.supportedValuesOf('
 /** What is asked about a school, when it is made and when it is changed. */
 export const SCHOOL_FIELDS = {
   schoolName: line('Enter the name of your school'),
-  schoolAddress: line('Enter the address, as you would say it to the fire service', 400),
-  emergencyNumber: telephone('Enter the number you call when there is a fire'),
-  meetingPlace: line('Enter where everybody meets when the building is left'),
+  schoolAddress: line('Write the address, as you would say it to the fire service', 400),
+  emergencyNumber: telephone('Write the number you call when there is a fire'),
+  meetingPlace: line('Write where everybody meets when the building is left'),
   secondMeetingPlace: optionalLine(),
   officerPhone: optional(telephone('')),
   units: oneOf(UNITS, 'Choose the units you measure in'),

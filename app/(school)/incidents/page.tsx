@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { ButtonLink } from '@/app/_components/ui/button';
 import { Empty } from '@/app/_components/ui/empty';
 import { MarginNote } from '@/app/_components/ui/margin-note';
@@ -27,7 +28,7 @@ export default async function IncidentsPage({ searchParams }: { readonly searchP
       </p>
       {all === 0 ? <NoneYet /> : <IncidentFilters query={query} />}
       <p className="vh" role="status">{shown.length === 1 ? 'One incident shown' : `${shown.length} incidents shown`}</p>
-      {all > 0 && shown.length === 0 ? <p>No incident is like that. <a href="/incidents">Show all</a></p> : null}
+      {all > 0 && shown.length === 0 ? <p>No incident is like that. <Link href="/incidents" prefetch={false}>Show all</Link></p> : null}
       {shown.length > 0 ? <IncidentTable incidents={shown} names={await factNames(actor)} presses={mayClose} /> : null}
     </Sheet>
   );
@@ -50,7 +51,7 @@ function NoneYet() {
 function AboutIncidents() {
   return (
     <>
-      <MarginNote title="In danger now?"><p><a href="/emergency">What to do now</a> comes first, the record after.</p></MarginNote>
+      <MarginNote title="In danger now?"><p><Link href="/emergency" prefetch={false}>What to do now</Link> comes first, the record after.</p></MarginNote>
       <MarginNote title="Who reads them">Organisers and safety officers read all. Others read what they recorded themselves.</MarginNote>
     </>
   );

@@ -1,3 +1,4 @@
+import Link from 'next/link';
 import { KeepEmergency } from '@/app/_components/keep-emergency';
 import { fillGuidance, guidanceWords } from '@/lib/content/fill-guidance';
 import { guidance2 } from '@/lib/content/guidance-2';
@@ -21,7 +22,7 @@ export async function EmergencyScreen({ way, at }: { readonly way: Way; readonly
         <header><a className="leave" href={isSignedIn ? '/today' : '/'}>Close</a><span>{place === null ? '' : place.siteName ?? place.schoolName}</span></header>
         <h1>{text.title}</h1>
         <EmergencySteps text={text} filled={filled} words={words} />
-        {way.guidance === 'recording' ? <p className="to-form"><a href="/incidents/new">Write down what happened</a></p> : null}
+        {way.guidance === 'recording' ? <p className="to-form"><Link href="/incidents/new" prefetch={false}>Write down what happened</Link></p> : null}
         <WayList here={way} text={text} query={place === null || place.siteId === null ? '' : `?at=${encodeURIComponent(place.siteId)}`} />
         <PlaceFoot path={way.path} place={place} confirm={text.confirm} />
       </main>

@@ -18,18 +18,18 @@ export function firstFactsOf(row: IncidentRow): Facts {
   // A correction adds rows of packs; what stood there first is in the first one.
   const corrected = row.corrections.find(({ field }) => field === 'packs');
   return FactsSchema.parse({
-    called: JSON.parse(row.calledJson),
+    called: kept(row.calledJson),
     hurt: row.hurt,
     breathed: row.breathed,
     kinds: row.kinds.map(({ kind }) => kind),
-    packs: corrected === undefined ? row.packs.map(({ label, part }) => ({ label, part })) : JSON.parse(corrected.beforeJson),
+    packs: corrected === undefined ? row.packs.map(({ label, part }) => ({ label, part })) : kept(corrected.beforeJson),
     when: { at: row.happenedAt.toISOString(), known: row.timeKnown },
     where: { siteId: row.siteId, areaId: row.areaId, place: row.place },
     doing: row.doing,
     whatHappened: row.whatHappened === '' ? null : row.whatHappened,
     firstAid: row.firstAid,
     whatWasDone: row.whatWasDone,
-    contacted: JSON.parse(row.contactedJson),
+    contacted: kept(row.contactedJson),
   });
 }
 
@@ -42,10 +42,8 @@ export function columnsOfFacts(facts: Facts) {
   };
 }
 
-const Kept = z.json();
-
 export function correctionOfRow({ number, field, beforeJson, afterJson, reason, byName, at }: IncidentRow['corrections'][number]): Correction {
-  return { number, field, before: Kept.parse(JSON.parse(beforeJson)), after: Kept.parse(JSON.parse(afterJson)), reason, byName, at };
+  return { number, field, before: kept(beforeJson), after: kept(afterJson), reason, byName, at };
 }
 
 export function followUpOfRow({ kind, text, byName, at }: { readonly kind: string; readonly text: string; readonly byName: string; readonly at: Date }): FollowUp {
@@ -55,4 +53,9 @@ export function followUpOfRow({ kind, text, byName, at }: { readonly kind: strin
 export function listedOfRow(row: IncidentRow): ListedIncident {
   const { id, number, state, byName, recordedAt, closedAt } = row;
   return { id, number, state: incidentStateOf(state), facts: factsNow(firstFactsOf(row), row.corrections.map(correctionOfRow)), byName, recordedAt, closedAt };
+}
+
+/** Text of a column, of which the caller checks the shape. */
+function kept(json: string): unknown {
+  return JSON.parse(json);
 }

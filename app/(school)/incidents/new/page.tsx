@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { ActionForm } from '@/app/_components/form/action-form';
 import { FormHidden, FormSubmit } from '@/app/_components/form/form-fields';
 import { FormPhotos } from '@/app/_components/form/form-photos';
@@ -34,9 +35,9 @@ export default async function NewIncidentPage() {
   return (
     <Sheet marginLabel="Beside the form" margin={<BesideForm />}>
       <div className="walk">
-        <PageHead crumb={<><a href="/emergency"><Icon name="left" />What to do now</a><span>about two minutes</span></>} title="What happened?" />
+        <PageHead crumb={<><Link href="/emergency" prefetch={false}><Icon name="left" />What to do now</Link><span>about two minutes</span></>} title="What happened?" />
         <div className="stack">
-          <p className="notice">Is anything warm, hissing, smelly or growing? Then this form waits: <a href="/emergency/hot">everybody out, alarm, call</a>.</p>
+          <p className="notice">Is anything warm, hissing, smelly or growing? Then this form waits: <Link href="/emergency/hot" prefetch={false}>everybody out, alarm, call</Link>.</p>
           <NetworkNotice formId={FORM} />
           {form.draftSaved === null ? null : (
             <Notice title={`Your draft of ${form.draftSaved}`}>
