@@ -11,7 +11,7 @@ const NumberSchema = z.object({ number: z.string({ error: 'Enter the number' }).
 /** Checks a file; nothing of it is kept. */
 export const checkFileAction = openAction<typeof FileSchema, CheckedFile>({
   schema: FileSchema,
-  run: async ({ file }) => ({ ok: true, done: 'Checked.', data: await checkHandedIn(new Uint8Array(await file.arrayBuffer())) }),
+  run: async ({ file }) => ({ ok: true, done: 'Checked.', data: await checkHandedIn(file.name, new Uint8Array(await file.arrayBuffer())) }),
 });
 
 /** Leads to the page of the number, so that it can be kept and passed on. */

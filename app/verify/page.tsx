@@ -21,9 +21,9 @@ export default async function VerifyPage({ searchParams }: { readonly searchPara
       {asked === null ? null : <NumberVerdictPart status={asked} number={number ?? ''} />}
       <Section id="file" title="The file">
         <ActionForm action={checkFileAction} id="check-file" faultsTitle="Not checked">
+          <FileVerdictPart />
           <FilePart />
           <p className="row"><FormSubmit>Check this file</FormSubmit></p>
-          <FileVerdictPart />
         </ActionForm>
       </Section>
       <Section id="by-number" title="A printed copy">
@@ -33,8 +33,11 @@ export default async function VerifyPage({ searchParams }: { readonly searchPara
           <p className="row"><FormSubmit kind="plain">Look it up</FormSubmit></p>
         </ActionForm>
       </Section>
+      <Section id="not-told" title="What this does not tell you">
+        <p>That a file is unchanged does not make what it says right. It shows who stands behind it. If something in the room looks different from the paper, talk to the school’s safety officer before anybody charges there.</p>
+      </Section>
       <Section id="without-us" title="Without this program">
-        <p>The signatures are of an open standard (PAdES). Any reader that checks PDF signatures can check the file. Give it the school’s certificate, which the safety officer hands out, so that it knows whom the school vouches for. Whether the paper was replaced or suspended since, only this page knows.</p>
+        <p>The signatures are of an open standard (PAdES). Any program that checks PDF signatures can check the file. Give it the school’s certificate, so that it knows whom the school vouches for: it is offered above once a file was checked, and the school can tell you its fingerprint by another way. Whether the paper was replaced or suspended since, only this page knows, and only online.</p>
       </Section>
     </Frame>
   );

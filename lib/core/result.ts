@@ -115,6 +115,8 @@ export interface BestSet {
   readonly cut: number;
   /** of the draws, P5 to P95 of the share taken away */
   readonly cutInterval: { readonly p05: number; readonly p95: number };
+  /** false when the search was given up, so that a better set may exist */
+  readonly complete: boolean;
 }
 
 /** One bar of the tornado: total harm with one thing at its low and at its high end, all else as today. */

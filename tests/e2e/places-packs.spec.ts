@@ -180,6 +180,7 @@ test('somebody who changed it meanwhile is not overwritten', async ({ page, cont
   await addPack(page, 'R-01');
   const other = await context.newPage();
   await page.getByRole('link', { name: 'Change its details' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Change R-01' })).toBeVisible();
   await other.goto(page.url());
   await other.getByLabel('Maker').fill('Tern');
   await other.getByRole('button', { name: 'Save' }).click();
@@ -202,6 +203,7 @@ test.describe('without client JavaScript', () => {
     await expect(page.getByLabel('Label', { exact: true })).toHaveValue('N-01');
     await addPack(page, 'N-01');
     await page.getByRole('link', { name: 'Check it' }).click();
+    await expect(page.getByRole('heading', { name: 'Look', exact: true })).toBeVisible();
     await answerAll(page);
     await page.getByRole('button', { name: 'Next' }).click();
     await expect(page.getByRole('heading', { name: 'Listen and smell' })).toBeVisible();

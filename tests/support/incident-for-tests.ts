@@ -27,8 +27,7 @@ export async function incidentForTest(db: Db, by: Member, given: Partial<Facts> 
 
 /** Enters a pack in the register and returns its id. */
 export async function packRowForTest(db: Db, scope: SchoolScope, label: string, state = 'in-use'): Promise<string> {
-  const { id: _, siteId: __, areaId: ___, ...pack } = packForTest({ label });
-  const row = await db.pack.create({ data: { ...scope, ...pack, labelKey: label.toLowerCase(), state }, select: { id: true } });
+  const row = await db.pack.create({ data: { ...scope, ...packForTest({ id: randomUUID(), label }), labelKey: label.toLowerCase(), state }, select: { id: true } });
   return row.id;
 }
 

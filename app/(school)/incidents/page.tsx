@@ -22,7 +22,7 @@ export default async function IncidentsPage({ searchParams }: { readonly searchP
   return (
     <Sheet marginLabel="About incidents" margin={<AboutIncidents />}>
       <PageHead title={titleOf(all, open)} />
-      <p className="row">
+      <p className="row incident-tools">
         <ButtonLink href="/incidents/new" kind="main">Record an incident</ButtonLink>
         {all === 0 ? null : <ButtonLink href={`/incidents/export?${new URLSearchParams(query)}`} download="incidents.csv">Save as CSV</ButtonLink>}
       </p>

@@ -8,16 +8,18 @@ import { Section } from '@/app/_components/ui/section';
 import { Sheet } from '@/app/_components/ui/sheet';
 import { can } from '@/lib/access/can';
 import { requireMay } from '@/lib/server/actor';
+import { schoolCertificate } from '@/lib/server/papers/certificates';
 import { currentSchool } from '@/lib/server/people/current-school';
 import { changeSchoolAction } from './actions';
+import { CertificatePart } from './certificate-part';
 import { SchoolFacts } from './school-facts';
 
 export const metadata: Metadata = { title: 'School' };
 
 export default async function SchoolPage() {
   const actor = await requireMay('school.read');
-  const school = await currentSchool(actor);
-  if (!can(actor.role, 'school.change')) return <Sheet><PageHead title={school.schoolName} lead="A safety officer can change this." /><SchoolFacts school={school} /></Sheet>;
+  const [school, certificate] = [await currentSchool(actor), await schoolCertificate(actor)];
+  if (!can(actor.role, 'school.change')) return <Sheet><PageHead title={school.schoolName} lead="A safety officer can change this." /><SchoolFacts school={school} /><CertificatePart certificate={certificate} style={school} /></Sheet>;
   return (
     <Sheet margin={<MarginNote title="Where it is shown">Number and meeting places stand on the emergency page and on every paper made from now on. Signed papers stay as they were signed.</MarginNote>}>
       <PageHead title={school.schoolName} lead="What an emergency needs, and how the school measures and prints." />
@@ -28,6 +30,7 @@ export default async function SchoolPage() {
         <Section id="writing" title="Measuring and printing"><div className="stack fields"><WritingFields values={school} /></div></Section>
         <p className="row"><FormSubmit>Save</FormSubmit></p>
       </ActionForm>
+      <CertificatePart certificate={certificate} style={school} />
     </Sheet>
   );
 }

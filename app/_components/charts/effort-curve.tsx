@@ -3,6 +3,7 @@ import { DisclosureTable } from '@/app/_components/ui/disclosure';
 import { bestWithin, effortScene } from '@/lib/charts/effort-curve';
 import { NARROW, WIDE } from '@/lib/charts/scene';
 import type { BestSet } from '@/lib/core/result';
+import { searchWords } from '@/lib/wording/search';
 import { percent, percentRange } from '@/lib/wording/numbers';
 import { SceneSvg } from './scene-svg';
 
@@ -27,7 +28,7 @@ export function EffortCurve({ sets, budget, onBudget, titleOf }: EffortCurveProp
       <SliderRuler id="effort" label="Points of effort you can give" min={0} max={most} step={1} value={budget} marks={marksTo(most)} valueText={`${budget} points, ${words}`} describedBy="effort-words" onChange={onBudget} />
       <p id="effort-words" className="cut" aria-live="polite">
         <span className="fig-n"><b>{budget}</b> points</span> of effort take away <span className="fig-n"><b>{chosen === null ? '0 %' : percent(chosen.cut)}</b></span> of the harm
-        {chosen === null ? null : <span className="muted"> ({percentRange(chosen.cutInterval.p05, chosen.cutInterval.p95)}), by this model, which is our judgement</span>}
+        {chosen === null ? null : <span className="muted"> ({percentRange(chosen.cutInterval.p05, chosen.cutInterval.p95)}), by this model, which is our judgement. {searchWords(chosen)}</span>}
       </p>
       <figcaption>A point is an hour of work; money counts as points too. Sand: nine draws in ten.</figcaption>
       <DisclosureTable

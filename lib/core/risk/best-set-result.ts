@@ -25,6 +25,7 @@ export function bestSetResult(setup: RiskSetup, budget: number, totals: Float64A
     harmReduction,
     cut: chosen.harmBefore > 0 ? harmReduction / chosen.harmBefore : 0,
     cutInterval,
+    complete: chosen.complete,
   };
 }
 

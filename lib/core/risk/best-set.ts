@@ -13,10 +13,17 @@ interface ChosenSet {
   readonly harmAfter: number;
   /** branches of the search that were opened */
   readonly nodes: number;
+  /** false when the search was given up, so that a better set may exist */
+  readonly complete: boolean;
 }
 
 /** Harms closer than this share of today's are equal; then less effort wins, then ids in order (A26). */
 const TIE = 1e-9;
+/**
+ * So many branches are opened at most. Rooms take tens to some thousand; only where one risk swamps all others
+ * by nine digits do sets differ by less than a tie, and then nobody could wait for the end.
+ */
+const MOST_NODES = 10_000;
 /** With fewer open candidates than this, opening them costs less than the tight bound. */
 const TIGHT_FROM = 3;
 
@@ -24,7 +31,7 @@ const TIGHT_FROM = 3;
  * The set of controls that leaves the least mean harm within a budget of effort, found exactly by depth-first
  * branch and bound. The quick bound fills the budget with fractions of the best remaining candidates at
  * their gains here and now (gains never grow as others join), the tight one relaxes the whole problem: no
- * better and no equal set is ever cut. Candidates whose effects are no products are settled first, while
+ * better and no equal set is ever cut. The search ends after a fixed number of branches, the same everywhere. Candidates whose effects are no products are settled first, while
  * the bound takes the severities of those still open for granted.
  * @param budget effort points, 0 or more
  */
@@ -43,6 +50,7 @@ export function bestSet(setup: RiskSetup, budget: number, candidates: readonly C
     harmBefore: evaluateClosed(setup, setup.venue).totalHarm,
     harmAfter: evaluateClosed(setup, inPlace(setup.venue, controls)).totalHarm,
     nodes: search.nodes,
+    complete: search.nodes < MOST_NODES,
   };
 }
 
@@ -75,22 +83,24 @@ class Search {
    * @param spent effort of those that have joined
    */
   settle(entangled: readonly number[], free: readonly number[], left: number, spent: number): void {
+    if (this.nodes >= MOST_NODES) return;
     const affordable = entangled.filter((index) => this.state.effortOf(index) <= left);
     const [next, ...rest] = affordable;
     if (next === undefined) { this.open(free, left, spent); return; }
     this.nodes += 1;
-    if (this.hopelessWhateverIsSettled(affordable, free, left)) return;
+    if (this.hopelessWhateverIsSettled(affordable, free, left, spent)) return;
     this.joining(next, (effort) => this.settle(rest, free, left - effort, spent + effort));
     this.settle(rest, free, left, spent);
   }
 
   /** @param open candidates that may still join, by index */
   private open(open: readonly number[], left: number, spent: number): void {
+    if (this.nodes >= MOST_NODES) return;
     this.nodes += 1;
     this.keepIfBetter(spent);
     let remaining = this.worthwhile(open, left);
     while (remaining.length > 0) {
-      if (this.hopeless(remaining, left)) return;
+      if (this.hopeless(remaining, left, spent + Math.min(...remaining.map((one) => one.effort)))) return;
       const [next, ...rest] = remaining;
       if (next === undefined) return;
       this.joining(next.index, (effort) => this.open(rest.map((one) => one.index), left - effort, spent + effort));
@@ -106,9 +116,9 @@ class Search {
     this.state.undo();
   }
 
-  private hopelessWhateverIsSettled(entangled: readonly number[], free: readonly number[], left: number): boolean {
+  private hopelessWhateverIsSettled(entangled: readonly number[], free: readonly number[], left: number, spent: number): boolean {
     this.state.grant(entangled);
-    const hopeless = this.state.harm > this.bestHarm + this.tie && this.hopeless(this.worthwhile([...entangled, ...free], left), left);
+    const hopeless = this.hopeless(this.worthwhile([...entangled, ...free], left), left, spent);
     this.state.undo();
     return hopeless;
   }
@@ -120,9 +130,13 @@ class Search {
       .sort((one, other) => other.gain / other.effort - one.gain / one.effort || one.index - other.index);
   }
 
-  /** Whether nothing open can beat or equal the best found; the quick bound first, the tight one when it fails. */
-  private hopeless(open: readonly Open[], left: number): boolean {
-    const enough = this.bestHarm + this.tie;
+  /**
+   * Whether nothing open can beat or equal the best found; the quick bound first, the tight one when it fails.
+   * What costs more than the best found has to be truly better: an equal harm would not make it the choice.
+   * @param least effort that any of the sets still to be looked at takes
+   */
+  private hopeless(open: readonly Open[], left: number, least: number): boolean {
+    const enough = least > this.bestEffort ? this.bestHarm - this.tie : this.bestHarm + this.tie;
     if (this.state.harm - this.quickBound(open, left) > enough) return true;
     return open.length > TIGHT_FROM && relaxedBound(this.state, open, left, enough) > enough;
   }

@@ -23,16 +23,16 @@ export async function currentAuthority(db: Db, scope: SchoolScope): Promise<Kept
   return row === null ? null : kept(row);
 }
 
-/** All certificates that the school ever vouched with: papers of earlier years are checked against theirs. */
-export async function schoolCertificates(db: Db, scope: SchoolScope): Promise<readonly Uint8Array[]> {
-  const rows = await db.signingAuthority.findMany({ where: scope, orderBy: { createdAt: 'asc' }, select: { certificate: true } });
-  return rows.map((row) => new Uint8Array(row.certificate));
+/** Those of every school of this installation, with the school each is of. */
+export async function allAuthorities(db: Db): Promise<readonly { readonly schoolId: string; readonly schoolName: string; readonly certificate: Uint8Array; readonly fingerprint: string }[]> {
+  const rows = await db.signingAuthority.findMany({ orderBy: { createdAt: 'asc' }, select: { schoolId: true, certificate: true, fingerprintSha256: true, school: { select: { name: true } } } });
+  return rows.map((row) => ({ schoolId: row.schoolId, schoolName: row.school.name, certificate: new Uint8Array(row.certificate), fingerprint: row.fingerprintSha256 }));
 }
 
-/** Those of every school of this installation, with the school each is of. */
-export async function allAuthorities(db: Db): Promise<readonly { readonly schoolId: string; readonly certificate: Uint8Array }[]> {
-  const rows = await db.signingAuthority.findMany({ orderBy: { createdAt: 'asc' }, select: { schoolId: true, certificate: true } });
-  return rows.map((row) => ({ schoolId: row.schoolId, certificate: new Uint8Array(row.certificate) }));
+/** One of them by its fingerprint, with the school it is of: a certificate is for everybody. */
+export async function authorityOfFingerprint(db: Db, fingerprint: string): Promise<{ readonly certificate: Uint8Array; readonly schoolName: string } | null> {
+  const row = await db.signingAuthority.findUnique({ where: { fingerprintSha256: fingerprint }, select: { certificate: true, school: { select: { name: true } } } });
+  return row === null ? null : { certificate: new Uint8Array(row.certificate), schoolName: row.school.name };
 }
 
 /** Keeps a new certificate of the school; the one before stays, for what was signed under it. */

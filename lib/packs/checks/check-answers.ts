@@ -71,16 +71,17 @@ export function numberOf(typed: CheckTyped, field: string, unit: TemperatureUnit
 /** What is missing or cannot be read on the pages up to this one, one fault a field, in the order of the form. */
 export function checkFaults(limits: PackLimits, pack: Pack, typed: CheckTyped, page: CheckPageId, unit: TemperatureUnit): readonly Fault[] {
   return pagesUpTo(page).flatMap((id) => [
-    ...yesNoMeasures(limits, id, pack).flatMap((measure) => yesNoFault(typed, measure)),
+    ...yesNoMeasures(limits, id, pack).flatMap((measure) => yesNoFault(limits, typed, measure)),
     ...pageFaults(id, pack, typed, unit),
   ]);
 }
 
-function yesNoFault(typed: CheckTyped, measure: string): readonly Fault[] {
-  const answer = typed[measure];
-  if (answer === undefined || answer === '') return MAY_STAY_OPEN.includes(measure) ? [] : [{ field: measure, message: 'Choose yes, no or not sure' }];
+function yesNoFault({ check }: PackLimits, typed: CheckTyped, measure: string): readonly Fault[] {
+  const answer = typed[measure] ?? '';
   const known: readonly string[] = measure === 'warming' ? [...ANSWERS, FIRST_LOOK] : ANSWERS;
-  return known.includes(answer) ? [] : [{ field: measure, message: 'Choose one of the answers' }];
+  if (known.includes(answer) || (answer === '' && MAY_STAY_OPEN.includes(measure))) return [];
+  const ask = check?.measures.find(({ id }) => id === measure)?.ask ?? measure;
+  return [{ field: measure, message: `Answer: ${ask}` }];
 }
 
 function pageFaults(page: CheckPageId, pack: Pack, typed: CheckTyped, unit: TemperatureUnit): readonly Fault[] {

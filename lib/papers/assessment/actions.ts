@@ -1,5 +1,6 @@
 import { hours } from '@/lib/wording/measures';
 import { percent, percentRange } from '@/lib/wording/numbers';
+import { searchWords } from '@/lib/wording/search';
 import { type Block, type PaperSection, text } from '../paper';
 import type { AssessmentFacts } from './facts';
 
@@ -23,7 +24,7 @@ function suggested({ result, content }: AssessmentFacts): readonly Block[] {
   if (bestSet.controls.length === 0) return [text('By this model nothing that can be had for little effort would lower the harm.', 'quiet')];
   const control = (id: string) => content.controls.find((one) => one.id === id);
   return [
-    text(`Within ${hours(bestSet.budget)} of effort (hours, and money counted in the same points) these take away most: ${percent(bestSet.cut)} of the harm, nine draws in ten ${percentRange(bestSet.cutInterval.p05, bestSet.cutInterval.p95)}, by this model, our judgement.`),
+    text(`Within ${hours(bestSet.budget)} of effort (hours, and money counted in the same points) these take away most: ${percent(bestSet.cut)} of the harm, nine draws in ten ${percentRange(bestSet.cutInterval.p05, bestSet.cutInterval.p95)}, by this model, our judgement. ${searchWords(bestSet)}`.trimEnd()),
     { kind: 'list', items: bestSet.controls.map((id) => ({ lead: control(id)?.title ?? id, text: control(id)?.goodLooksLike ?? '' })) },
   ];
 }

@@ -1,17 +1,18 @@
 import type { Content } from '@/lib/content/model';
 import type { ActionResult, ScoreResult } from '@/lib/core/result';
 import { exact, percent, percentRange } from '@/lib/wording/numbers';
+import { searchWords } from '@/lib/wording/search';
 import { effortText } from './effort';
 import { hanging, heading, PAGE_WIDTH, wrap } from './layout';
 
-/** The best set for the effort there is, found exactly, with what each of its parts would do alone. */
+/** The best set for the effort there is, with what each of its parts would do alone. */
 export function firstActionLines(result: ScoreResult, content: Content): readonly string[] {
   const { bestSet } = result;
   if (bestSet.controls.length === 0) return [...heading('What to do first'), ...wrap(`Nothing that lowers the harm fits into ${exact(bestSet.budget)} points of effort.`, PAGE_WIDTH)];
   const chosen = bestSet.controls.flatMap((id) => result.actions.find(({ control }) => control === id) ?? []);
   return [
     ...heading('What to do first'),
-    ...wrap(`For ${exact(bestSet.budget)} points of effort (hours, and points for money) this set takes away most: ${percent(bestSet.cut)} of the harm (${percentRange(bestSet.cutInterval.p05, bestSet.cutInterval.p95)}).`, PAGE_WIDTH),
+    ...wrap(`For ${exact(bestSet.budget)} points of effort (hours, and points for money) this set takes away most: ${percent(bestSet.cut)} of the harm (${percentRange(bestSet.cutInterval.p05, bestSet.cutInterval.p95)}). ${searchWords(bestSet)}`.trimEnd(), PAGE_WIDTH),
     ...[...chosen].sort((a, b) => b.harmReduction - a.harmReduction).flatMap((action) => actionLines(action, result, content)),
   ];
 }

@@ -28,13 +28,15 @@ export interface ImportPreview extends ReadTable {
  * in it is wrong.
  */
 export async function importPacks(actor: Actor, input: z.output<typeof ImportSchema>): Promise<Outcome<ImportPreview>> {
-  if (input.file !== undefined && input.file.size > MOST_BYTES) return refused('file', `This file is too large for ${MOST_LINES} packs`);
-  const text = input.file === undefined ? (input.table ?? '') : await input.file.text();
+  // A file field nobody used sends a file of nothing; its name depends on how the form was sent.
+  const file = input.file === undefined || input.file.size === 0 ? null : input.file;
+  if (file !== null && file.size > MOST_BYTES) return refused('file', `This file is too large for ${MOST_LINES} packs`);
+  const text = file === null ? (input.table ?? '') : await file.text();
   if (text.trim() === '') return refused('table', 'Paste a table, or choose a file');
   const taken = (await listPacks(database(), schoolScope(actor))).map(({ pack }) => pack.label);
   const preview: ImportPreview = { ...readPackTable(text, taken), text };
   const { packs, faults } = preview;
-  if (input.go !== 'import' || input.file !== undefined || faults.length > 0) return { ok: true, done: said(packs.length, faults.length), data: preview };
+  if (input.go !== 'import' || file !== null || faults.length > 0) return { ok: true, done: said(packs.length, faults.length), data: preview };
   const added = await enterPacks(actor, packs.map((pack) => pack.input), 'import');
   return added.ok ? { ok: true, then: '/packs' } : added;
 }

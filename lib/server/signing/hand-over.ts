@@ -42,14 +42,15 @@ export async function handOver(input: HandOverInput, actor: Actor): Promise<Outc
   return done.ok ? { ok: true, then: `/assessments/${version.id}/result` } : refused(null, done.why);
 }
 
-/** @throws when the log does not fit together: then nothing more is signed on top of it */
-async function endOfLog(actor: Actor): Promise<{ readonly number: number; readonly hash: string }> {
+/** Where the log ends now, which stands on the paper. @throws when the log does not fit together: then nothing more is signed on top of it */
+export async function endOfLog(actor: Actor): Promise<{ readonly number: number; readonly hash: string }> {
   const log = await verifyLog(database(), actor.schoolId);
   if (!log.ok) throw new Error(`the log of the school is ${log.fault} at entry ${log.sequence}`);
   return { number: log.end.sequence, hash: log.end.hash };
 }
 
-async function signedPaper(actor: Actor, found: VersionInFull, makings: PaperMakings, password: string, today: string) {
+/** The paper of a version with its preparer's signature, ready to be kept. That the password is right, the caller has asked. */
+export async function signedPaper(actor: Actor, found: VersionInFull, makings: PaperMakings, password: string, today: string) {
   const { school, preparer, now, number } = makings;
   const facts = assessmentFacts(makings);
   const paper = assessmentPaper(facts);

@@ -17,13 +17,14 @@ import { currentSchool } from '../people/current-school';
 const NOT_THERE = 'This assessment is not there';
 const NOT_YOURS = 'You prepared it, so somebody else must decide on it';
 
-const outcome = (done: { readonly ok: true } | NotDone, words: string): Outcome => (done.ok ? { ok: true, done: words } : refused(null, done.why));
+/** What was decided is seen where the assessment stands, so that is where the browser goes. */
+const outcome = (done: { readonly ok: true } | NotDone, versionId: string, page: 'result' | 'review' = 'result'): Outcome => (done.ok ? { ok: true, then: `/assessments/${versionId}/${page}` } : refused(null, done.why));
 
 /** Returns what lies with the officer to its preparer, with what is to be changed. */
 export async function returnAssessment(input: ReturnInput, actor: Actor): Promise<Outcome> {
   const version = await judged(actor, input.versionId, 'assessment.return');
   if (typeof version === 'string') return refused(null, version);
-  return outcome(await returnVersion(database(), actor, new Date(), version.id, input.comment), 'Returned. The preparer sees what you wrote.');
+  return outcome(await returnVersion(database(), actor, new Date(), version.id, input.comment), version.id);
 }
 
 /** Accepts a stop condition in writing, as far as the content lets anybody. */
@@ -33,7 +34,7 @@ export async function acceptStop(input: AcceptStopInput, actor: Actor): Promise<
   const stop = contentByVersion(version.contentVersion)?.stops.find((one) => one.id === input.stopId);
   if (stop === undefined) return refused('stopId', 'There is no such stop condition');
   const today = calendarDay(new Date(), (await currentSchool(actor)).timeZone);
-  return outcome(await acceptStopOf(database(), actor, new Date(), version.id, stop, input, today), 'Accepted. The preparer signs the changed paper again before you can sign.');
+  return outcome(await acceptStopOf(database(), actor, new Date(), version.id, stop, input, today), version.id, 'review');
 }
 
 async function judged(actor: Actor, versionId: string, action: ActionOnCase) {
@@ -45,16 +46,16 @@ async function judged(actor: Actor, versionId: string, action: ActionOnCase) {
 /** Takes a signed assessment out of force at once, with a reason. */
 export async function suspendAssessment(input: SuspendInput, actor: Actor): Promise<Outcome> {
   if (!can(actor.role, 'assessment.suspend')) return refused(null, 'Only a safety officer suspends an assessment');
-  return outcome(await suspendVersion(database(), actor, new Date(), input.versionId, input.reason), 'Suspended. Everybody sees it, and so does whoever checks the file.');
+  return outcome(await suspendVersion(database(), actor, new Date(), input.versionId, input.reason), input.versionId);
 }
 
 export async function liftSuspension(input: SuspendInput, actor: Actor): Promise<Outcome> {
   if (!can(actor.role, 'assessment.lift-suspension')) return refused(null, 'Only a safety officer lifts a suspension');
-  return outcome(await liftSuspensionOf(database(), actor, new Date(), input.versionId, input.reason), 'In force again.');
+  return outcome(await liftSuspensionOf(database(), actor, new Date(), input.versionId, input.reason), input.versionId);
 }
 
 /** The officer has looked again at what spoke against a signed assessment. */
 export async function settleReview(input: SettleReviewInput, actor: Actor): Promise<Outcome> {
   if (!can(actor.role, 'assessment.settle-review')) return refused(null, 'Only a safety officer settles a review');
-  return outcome(await settleReviewOf(database(), actor, new Date(), input), 'Settled.');
+  return outcome(await settleReviewOf(database(), actor, new Date(), input), input.versionId);
 }

@@ -21,6 +21,7 @@ export async function answerAll(page: Page, answer: 'Yes' | 'No' = 'No'): Promis
 /** From the first page of a check to the one of the meter, with no sign on the way. */
 export async function checkUpToMeter(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'Check it' }).click();
+  await expect(page.getByRole('heading', { name: 'Look', exact: true })).toBeVisible();
   await answerAll(page);
   await page.getByRole('button', { name: 'Next' }).click();
   await expect(page.getByRole('heading', { name: 'Listen and smell' })).toBeVisible();

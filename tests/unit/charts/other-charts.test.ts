@@ -13,7 +13,7 @@ import { expectWithin } from '@/tests/support/expect-within';
 const WIDTHS = [WIDE, NARROW] as const;
 const length = fc.double({ min: 0.01, max: 20, noNaN: true });
 const maybe = fc.option(length, { nil: null });
-const set = (budget: number, cut: number): BestSet => ({ budget, controls: [], effort: budget, harmBefore: 10, harmAfter: 10 * (1 - cut), harmReduction: 10 * cut, cut, cutInterval: { p05: cut * 0.5, p95: Math.min(1, cut * 1.3) } });
+const set = (budget: number, cut: number): BestSet => ({ budget, controls: [], effort: budget, harmBefore: 10, harmAfter: 10 * (1 - cut), harmReduction: 10 * cut, cut, cutInterval: { p05: cut * 0.5, p95: Math.min(1, cut * 1.3) }, complete: true });
 
 describe('the frequency ruler', () => {
   it('gives every decade the same length', () => {

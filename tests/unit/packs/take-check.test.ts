@@ -63,7 +63,7 @@ describe('a pack check', () => {
 
   it('says what is open on a page, each once', () => {
     const turn = takeCheck('look', { ...LOOK, dented: '', swollen: 'maybe' }, CONTEXT);
-    expect(turn).toEqual({ turn: 'faults', faults: [{ field: 'swollen', message: 'Choose one of the answers' }, { field: 'dented', message: 'Choose yes, no or not sure' }] });
+    expect(turn).toEqual({ turn: 'faults', faults: [{ field: 'swollen', message: 'Answer: Is it swollen or puffed up?' }, { field: 'dented', message: 'Answer: Is there a dent, a hole or a tear?' }] });
     expect(takeCheck('warmth', LISTENED, CONTEXT)).toMatchObject({ turn: 'faults', faults: [{ field: 'warming' }, { field: 'feltWarm' }] });
     expect(takeCheck('record', WARMTH, CONTEXT)).toMatchObject({ turn: 'faults', faults: [{ field: 'marked' }, { field: 'hit' }] });
     expect(takeCheck('voltage', { ...RECORD, cell1: '3.8' }, CONTEXT)).toMatchObject({ turn: 'faults', faults: [{ field: 'cell2' }, { field: 'cell3' }, { field: 'cell4' }] });

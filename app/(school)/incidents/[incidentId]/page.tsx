@@ -66,7 +66,7 @@ function AboutIncident({ incident: { reviews } }: { readonly incident: IncidentR
           <ul>{reviews.map(({ versionId, title, settledAt }) => <li key={versionId}><Link href={`/assessments/${versionId}`} prefetch={false}>{title}</Link>: {settledAt === null ? 'marked for review' : 'reviewed since'}</li>)}</ul>
         </MarginNote>
       )}
-      <MarginNote title="Nothing is written over">A correction stands beside what was said first, with its reason. The log keeps who did what.</MarginNote>
+      <MarginNote title="Nothing is written over">A correction is shown with what was said first, and with its reason. The log keeps who did what.</MarginNote>
       <MarginNote title="Isolated in the register">An entry moves no pack. Only the safety officer releases one, and only one that lay near.</MarginNote>
     </>
   );

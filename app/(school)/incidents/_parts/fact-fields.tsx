@@ -1,4 +1,4 @@
-import { FormChoices, FormTicks } from '@/app/_components/form/form-choices';
+import { FormTicks } from '@/app/_components/form/form-choices';
 import { FormCheck } from '@/app/_components/form/form-check';
 import { FormLine, FormSelect, FormText } from '@/app/_components/form/form-fields';
 import { FormSegment } from '@/app/_components/form/form-segment';
@@ -27,7 +27,7 @@ export function FactFields({ name, typed, choices, timeZone }: FactFieldsProps) 
     case 'packs': return <PackFields typed={typed} labels={choices.packLabels} />;
     case 'when': return <WhenFields typed={typed} timeZone={timeZone} />;
     case 'where': return <WhereFields typed={typed} choices={choices} />;
-    case 'doing': return <FormChoices name="doing" legend="What was going on?" value={one(typed, 'doing')} options={options(DOINGS)} />;
+    case 'doing': return <FormSelect name="doing" label="What was going on?" value={one(typed, 'doing') ?? ''} options={[{ value: '', label: 'Choose, or “Not sure”' }, ...options(DOINGS)]} />;
     case 'whatHappened': return <FormText name="whatHappened" label="In a few words (may stay empty)" hint="Roles and initials only, no names." rows={3} value={one(typed, 'whatHappened')} />;
     case 'firstAid': return <FormText name="firstAid" label="First aid that was given (may stay empty)" rows={2} value={one(typed, 'firstAid')} />;
     case 'whatWasDone': return <FormText name="whatWasDone" label="What else was done (may stay empty)" rows={2} value={one(typed, 'whatWasDone')} />;

@@ -12,7 +12,7 @@ export function PackFields({ typed, labels }: PackFieldsProps) {
     <div className="stack">
       <PackField name="involved" label="Packs that took part" hint="Labels, parted by commas. Not sure whether it took part? Then it belongs here." typed={typed} labels={labels} />
       <PackField name="nearby" label="Packs that only lay near" hint="The safety officer may release these later." typed={typed} labels={labels} />
-      <p className="notice">All of them are marked isolated in the register the moment you save. The packs themselves do not move, and nobody needs to go and look.</p>
+      <div className="notice"><p>All of them are marked isolated in the register the moment you save. The packs themselves do not move, and nobody needs to go and look.</p></div>
     </div>
   );
 }

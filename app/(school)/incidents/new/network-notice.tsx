@@ -13,8 +13,8 @@ export function NetworkNotice({ formId }: { readonly formId: string }) {
     form?.addEventListener('submit', hold, { capture: true });
     return () => form?.removeEventListener('submit', hold, { capture: true });
   }, [online, formId]);
-  if (online) return was ? <p className="notice done" role="status">The network is back. Save it now.</p> : null;
-  return <p className="notice unsure" role="status"><b>No network.</b> What you type stays on this device, photos do not. The safety officer is told when the network is back and you have saved. If anybody is hurt, telephone now.</p>;
+  if (online) return was ? <div className="notice done" role="status"><p>The network is back. Save it now.</p></div> : null;
+  return <div className="notice unsure" role="status"><p><b>No network.</b> What you type stays on this device, photos do not. The safety officer is told when the network is back and you have saved. If anybody is hurt, telephone now.</p></div>;
 }
 
 function onChange(changed: () => void): () => void {

@@ -34,10 +34,10 @@ export default async function NewIncidentPage() {
   const fields = (names: readonly FactName[]) => names.map((name) => <FactFields key={name} name={name} typed={form.typed} choices={form} timeZone={form.timeZone} />);
   return (
     <Sheet marginLabel="Beside the form" margin={<BesideForm />}>
-      <div className="walk">
+      <div className="walk incident-form">
         <PageHead crumb={<><Link href="/emergency" prefetch={false}><Icon name="left" />What to do now</Link><span>about two minutes</span></>} title="What happened?" />
         <div className="stack">
-          <p className="notice">Is anything warm, hissing, smelly or growing? Then this form waits: <Link href="/emergency/hot" prefetch={false}>everybody out, alarm, call</Link>.</p>
+          <div className="notice"><p>Is anything warm, hissing, smelly or growing? Then this form waits: <Link href="/emergency/hot" prefetch={false}>everybody out, alarm, call</Link>.</p></div>
           <NetworkNotice formId={FORM} />
           {form.draftSaved === null ? null : (
             <Notice title={`Your draft of ${form.draftSaved}`}>
@@ -77,7 +77,7 @@ function BesideForm() {
           <li>You are asked where each pack is.</li>
         </ol>
       </MarginNote>
-      <MarginNote title="Nothing is written over">Later you can add and correct. What was said first stays beside it, with the reason.</MarginNote>
+      <MarginNote title="Nothing is written over">Later you can add and correct. What was said first stays, with the reason.</MarginNote>
       <MarginNote title="No names">Roles, initials and counts are enough. Medics and families get the rest, by voice.</MarginNote>
     </>
   );

@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useState } from 'react';
+import { Fragment, useEffect, useState } from 'react';
 
 /** What the button does, with the labels that stand in the form; without a script, in general words. */
 export function SaveWords({ formId }: { readonly formId: string }) {
@@ -15,7 +15,8 @@ export function SaveWords({ formId }: { readonly formId: string }) {
     return () => { cancelAnimationFrame(first); form.removeEventListener('input', read); };
   }, [formId]);
   if (labels.length === 0) return 'Save it';
-  return labels.length > 4 ? `Save. Mark ${labels.length} packs isolated` : `Save. Mark ${labels.join(', ')} isolated`;
+  if (labels.length > 4) return `Save. Mark ${labels.length} packs isolated`;
+  return <span>Save. Mark {labels.map((label, index) => <Fragment key={label}>{index === 0 ? '' : ', '}<span className="nowrap">{label}</span></Fragment>)} isolated</span>;
 }
 
 function labelsIn(form: FormData): readonly string[] {

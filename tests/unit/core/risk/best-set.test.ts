@@ -72,6 +72,17 @@ describe('the best set of actions', () => {
     }
   }, 120_000);
 
+  it('gives up after so many branches, and says so, where one risk swamps all others', () => {
+    const document = { ...referenceDocument('everything'), exposures: { airTrips: 1e9 } };
+    const { setup } = ready(document, edition2);
+    const found = bestSet(setup, 120);
+    expect(found.complete).toBe(false);
+    expect(found.effort).toBeLessThanOrEqual(120);
+    expect(found.harmAfter).toBeLessThan(found.harmBefore);
+    expect(bestSet(setup, 120).controls).toEqual(found.controls);
+    expect(bestSet(ready(referenceDocument('everything'), edition2).setup, 120).complete).toBe(true);
+  }, 120_000);
+
   it('stays within the budget, never does worse with more of it, and is quick with the largest that a document may ask for', () => {
     const { setup } = ready(referenceDocument('bad-store'));
     let before = Number.POSITIVE_INFINITY;

@@ -31,11 +31,13 @@ export default async function KnownPage({ params }: { readonly params: Promise<{
         title="This is known already. Is it still right?"
         lead="What you leave ticked is taken over as your answer. What you untick is asked."
       />
-      <ActionForm action={confirmKnownAction} id="known" faultsTitle="Nothing is saved yet">
-        <FormHidden name="versionId" value={versionId} />
-        <FormTicks name="right" legend="Still right" options={known.map(({ questionId, question, words, where }) => ({ value: questionId, label: question, hint: `${words} (${where})` }))} values={all} />
-        <div className="actions stick"><FormSubmit>Save and go on</FormSubmit></div>
-      </ActionForm>
+      <div className="known">
+        <ActionForm action={confirmKnownAction} id="known" faultsTitle="Nothing is saved yet">
+          <FormHidden name="versionId" value={versionId} />
+          <FormTicks name="right" legend="Still right" options={known.map(({ questionId, question, words, where }) => ({ value: questionId, label: question, hint: `${words} (${where})` }))} values={all} />
+          <div className="actions"><FormSubmit>Save and go on</FormSubmit></div>
+        </ActionForm>
+      </div>
     </Sheet>
   );
 }

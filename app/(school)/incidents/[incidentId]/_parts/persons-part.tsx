@@ -15,7 +15,7 @@ export function PersonsPart({ incident: { id, persons }, mayCorrect }: { readonl
           rows={persons}
           rowKey={(person) => person.id}
           columns={[
-            { head: 'Who', cell: ({ role, initials, removedAt }) => `${labelOf(AFFECTED_ROLES, role)}${initials === null ? '' : `, ${initials}`}${removedAt === null ? '' : ' (initials removed)'}` },
+            { head: 'Who', cell: ({ role, initials, removedAt }) => `${labelOf(AFFECTED_ROLES, role)}${initials === null ? '' : `, ${initials}`}${removedAt === null ? '' : ' (no initials any more)'}` },
             { head: 'Hurt', cell: ({ hurt }) => labelOf(YES_NO, hurt) },
             { head: 'Breathed smoke', cell: ({ breathed }) => labelOf(YES_NO, breathed) },
             { head: 'First aid, doctor', cell: ({ firstAid }) => firstAid ?? 'Nothing written' },

@@ -19,7 +19,7 @@ export function SavedPart({ incident, saved }: SavedPartProps) {
           <p>{isolated.length === 0 ? '' : `Marked isolated in the register: ${isolated.join(', ')}. `}{saved === 'without-photo' ? 'A photo could not be read and was left out; add it below as JPEG, PNG or WebP.' : ''}</p>
         </Notice>
       )}
-      {unknownLabels.length === 0 ? null : <Notice kind="not sure" title={`Not in the register: ${unknownLabels.join(', ')}`}><p>No pack of the school has this label, so none was marked isolated. Correct the label below, or enter the pack.</p></Notice>}
+      {unknownLabels.length === 0 ? null : <Notice kind="not sure" title={`Not in the register: ${unknownLabels.join(', ')}`}><p>No pack of the school has this label, so none was marked isolated. Correct the label below, or add the pack to the register.</p></Notice>}
       {urgent.length === 0 ? null : <StopList stops={urgent.map(({ id, words }) => ({ id, title: TITLES[id], why: words, action: <a className="btn now" href={id === 'doctor' ? '/emergency/ill' : '/emergency'}>What to do now</a> }))} />}
     </div>
   );

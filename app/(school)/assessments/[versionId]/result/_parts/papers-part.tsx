@@ -1,7 +1,6 @@
 import { Section } from '@/app/_components/ui/section';
-import type { PaperOfVersion } from '@/lib/db/assessments/read-standing';
 import type { ResultView } from '@/lib/server/signing/result-view';
-import { type DateStyle, momentWords } from '@/lib/wording/dates';
+import { momentWords } from '@/lib/wording/dates';
 
 /** Every paper that was made of this version, with who signed it; earlier ones stay. */
 export function PapersPart({ view: { version, standing, school } }: { readonly view: ResultView }) {
@@ -13,7 +12,7 @@ export function PapersPart({ view: { version, standing, school } }: { readonly v
           <li key={paper.id}>
             <a href={`/assessments/${version.id}/paper.pdf?number=${paper.number}`}><b>{paper.number}</b> (PDF)</a>
             <span className="small">{stateOf(paper)}</span>
-            {paper.signatures.map((signature) => <span key={signature.part} className="small muted">{signature.part === 'preparer' ? 'Prepared' : 'Checked'} and signed by {signature.signerName}, {momentWords(signature.at, school satisfies DateStyle)}</span>)}
+            {paper.signatures.map((signature) => <span key={signature.part} className="small muted">{signature.part === 'preparer' ? 'Prepared' : 'Checked'} and signed by {signature.signerName}, {momentWords(signature.at, school)}</span>)}
           </li>
         ))}
       </ul>
@@ -21,7 +20,7 @@ export function PapersPart({ view: { version, standing, school } }: { readonly v
   );
 }
 
-function stateOf({ state, replacedAt }: PaperOfVersion): string {
+function stateOf({ state, replacedAt }: ResultView['standing']['papers'][number]): string {
   if (replacedAt !== null) return 'replaced, void';
   return state === 'signed' ? 'signed by both' : 'waits for the officer’s signature';
 }

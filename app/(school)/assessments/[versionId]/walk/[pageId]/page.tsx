@@ -41,9 +41,8 @@ export default async function QuestionPage({ params, searchParams }: PageProps) 
   return (
     <Sheet margin={<WalkNotes open={open} view={view} />} marginLabel="Beside these questions">
       <PageHead
-        crumb={<><Link href={`/assessments/${versionId}`} prefetch={false}><Icon name="left" />Leave, it is saved</Link><span>{version.title}</span></>}
+        crumb={<><Link href={`/assessments/${versionId}`} prefetch={false}><Icon name="left" />To the overview</Link><span>{version.title}</span></>}
         title={page.title}
-        lead={page.section === 'first' ? 'First: may you charge there at all?' : undefined}
       >
         <Progress sections={progressOf(walk)} here={page.section} aside={timeLeft(walk)} />
         {page.seconds === null ? null : <p className="small muted">This page: {aboutTime(page.seconds)}</p>}

@@ -1,0 +1,9 @@
+'use server';
+
+import { SettleReviewSchema, SuspendSchema } from '@/lib/assessments/signing-input';
+import { guardedAction } from '@/lib/server/forms/guarded-action';
+import { liftSuspension, settleReview, suspendAssessment } from '@/lib/server/signing/officer-acts';
+
+export const suspendAction = guardedAction({ may: 'assessment.suspend', schema: SuspendSchema, run: (input, actor) => suspendAssessment(input, actor) });
+export const liftAction = guardedAction({ may: 'assessment.lift-suspension', schema: SuspendSchema, run: (input, actor) => liftSuspension(input, actor) });
+export const settleReviewAction = guardedAction({ may: 'assessment.settle-review', schema: SettleReviewSchema, run: (input, actor) => settleReview(input, actor) });
