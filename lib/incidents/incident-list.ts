@@ -38,7 +38,8 @@ export function searchIncidents(incidents: readonly ListedIncident[], { q, state
 
 /** One line: what it was. */
 export function incidentTitle({ kinds }: Pick<Facts, 'kinds'>): string {
-  return kinds.map((kind) => labelOf(KINDS, kind)).join(', ');
+  const [first = '', ...rest] = kinds.map((kind) => labelOf(KINDS, kind));
+  return [first, ...rest.map((label) => label.charAt(0).toLowerCase() + label.slice(1))].join('; ');
 }
 
 /** The columns of the exported table. Who was affected is not among them. */

@@ -19,12 +19,14 @@ const TITLE = 'Sports hall, this season';
 /** The assessment: prepared, signed, held to after an incident, and a next version that came back with a comment. */
 export function assessmentStory(world: World): readonly Entry[] {
   const { calendar } = world;
-  const kept = { first: '', next: '' };
+  const kept = { first: '', next: '', line: '', rule: '' };
   return [
     { at: calendar.at(-82, '10:00'), what: 'the first version', run: async (at) => { kept.first = await begin(world, at, null); await answer(world, later(at, 5), kept.first, FIRST_ANSWERS); await visit(world, later(at, 40), kept.first); } },
+    { at: calendar.at(-81, '11:00'), what: 'actions', run: async (at) => { [kept.line, kept.rule] = await addActions(world, at, kept.first); } },
     { at: calendar.at(-80, '09:10'), what: 'handed over', run: (at) => handOver(world, at, kept.first, calendar.day(26)) },
     { at: calendar.at(-79, '13:05'), what: 'signed', run: (at) => signOff(world, at, kept.first) },
-    { at: calendar.at(-78, '09:00'), what: 'actions', run: (at) => addActions(world, at, kept.first) },
+    { at: calendar.at(-62, '16:00'), what: 'an action done', run: (at) => finish(world, at, kept.line, 'Line painted 2 m from the net; a helper stands there at matches.') },
+    { at: calendar.at(-46, '12:00'), what: 'an action done', run: (at) => finish(world, at, kept.rule, 'Written on the card by the store: swollen, dented, uneven cells, three years.') },
     { at: calendar.at(HOT_DAY + 6, '13:00'), what: 'looked at again', run: (at) => settle(world, at, kept.first) },
     { at: calendar.at(-3, '17:00'), what: 'the next version', run: async (at) => { kept.next = await begin(world, at, kept.first); await answer(world, later(at, 5), kept.next, NEXT_ANSWERS); } },
     { at: calendar.at(-2, '08:30'), what: 'the next version handed over', run: (at) => handOver(world, at, kept.next, calendar.day(200)) },
@@ -56,8 +58,8 @@ async function visit({ db, people, calendar }: World, at: Date, versionId: strin
   done('saying who was there', await changeScope(db, people.organiser, at, input));
 }
 
-/** What the result suggested: two done, one overdue, two to come. */
-async function addActions({ db, people, calendar }: World, at: Date, versionId: string): Promise<void> {
+/** What the result suggested, with who does it by when. Returns the two that are done soon after. */
+async function addActions({ db, people, calendar }: World, at: Date, versionId: string): Promise<[string, string]> {
   const add = async (controlId: string, ownerId: string | null, ownerName: string | null, dueOn: string): Promise<string> => {
     const title = currentContent.controls.find(({ id }) => id === controlId)?.title;
     if (title === undefined) throw new Error(`the content has no control ${controlId}`);
@@ -65,12 +67,15 @@ async function addActions({ db, people, calendar }: World, at: Date, versionId: 
   };
   const { organiser, helper } = people;
   const line = await add('spectator-line', helper.personId, null, calendar.day(-60));
-  const rule = await add('retirement-rule', organiser.personId, null, calendar.day(-45));
-  await add('drill', organiser.personId, null, calendar.day(-5));
+  const rule = await add('retire-rule', organiser.personId, null, calendar.day(-45));
+  await add('response-drill', organiser.personId, null, calendar.day(-5));
   await add('hall-told', null, 'Caretaker', calendar.day(7));
-  await add('road-plan', organiser.personId, null, calendar.day(20));
-  done('an action', await closeActionOf(db, helper, calendar.at(-62, '16:00'), line, 'done', 'Line painted 2 m from the net; a helper stands there at matches.'));
-  done('an action', await closeActionOf(db, organiser, calendar.at(-46, '12:00'), rule, 'done', 'Written on the card by the store: swollen, dented, uneven cells, three years.'));
+  await add('trip-plan', organiser.personId, null, calendar.day(20));
+  return [line, rule];
+}
+
+async function finish({ db, people }: World, at: Date, actionId: string, note: string): Promise<void> {
+  done('an action', await closeActionOf(db, people.organiser, at, actionId, 'done', note));
 }
 
 /** After the hot pack the officer looks at the signed paper again before anybody charges. */

@@ -9,7 +9,7 @@ import { isolateDented } from './register-story';
 import { done, LIMITS, type Entry, type World } from './world';
 
 const MON_WED_FRI = [1, 3, 5];
-const FIRST_DAY = -72;
+const FIRST_DAY = -78;
 /** Nobody flew after it: the store check of yesterday found a swollen pack. */
 const LAST_DAY = -2;
 /** Half-term, and the days after a pack got hot until the officer had looked at the paper again. */

@@ -6,6 +6,7 @@ import { build, generateClients, isBuilt } from './build.mjs';
 import { choosePort } from './choose-port.mjs';
 import { prepareDataFolder } from './data-folder.mjs';
 import { databaseUrl, prepareDatabase } from './database.mjs';
+import { demoDatabaseUrl, demoSignIns, makeDemo } from './demo.mjs';
 import { failureInWords } from './failure-in-words.mjs';
 import { askHealth, asksForSchool } from './health.mjs';
 import { installWhenNeeded } from './install.mjs';
@@ -42,7 +43,7 @@ export async function main(given) {
  * @param {import('./arguments.mjs').StartOptions} options
  * @returns {Promise<number>} exit code, once the server has ended by itself
  */
-async function start({ port: wanted, host }) {
+async function start({ port: wanted, host, demo }) {
   console.log('Sandbucket\n');
   const data = prepareDataFolder(root);
   const other = await findRunningServer(root, async (address) => (await askHealth(address)).state !== 'silent');
@@ -54,11 +55,12 @@ async function start({ port: wanted, host }) {
   if (choice.note) console.log(`  ${choice.note}`);
 
   const log = beginLog(path.join(data, 'logs', 'start.log'));
-  const url = databaseUrl(root);
-  const prepared = await prepare({ root, log, url });
-  if (!prepared) return 1;
+  const url = demo ? demoDatabaseUrl(root) : databaseUrl(root);
   const address = browserAddress(choice.port, host);
   const environment = serverEnvironment({ url, secret: readSecret(data), address, host });
+  const { BETTER_AUTH_SECRET: secret, BETTER_AUTH_URL: publicAddress } = environment;
+  const prepared = await prepare({ root, log, url }, demo ? () => makeDemo({ root, log, secret, address: publicAddress }) : undefined);
+  if (!prepared) return 1;
   const started = await showProgress('Starting', () => serve({ root, log, host, port: choice.port, environment }));
   if (!started.ok) {
     reportFailure('Starting', started, log.file);
@@ -66,6 +68,7 @@ async function start({ port: wanted, host }) {
   }
   noteRunningServer(root, { pid: process.pid, address });
   console.log(welcome({ address, host, setupCode: environment.SANDBUCKET_SETUP_CODE, isNew: await asksForSchool(address) }));
+  if (demo) console.log(demoSignIns(secret));
   await started.server.ended;
   forgetRunningServer(root);
   reportFailure('The server ended by itself: serving', { output: started.server.output() }, log.file);
@@ -75,12 +78,14 @@ async function start({ port: wanted, host }) {
 /**
  * Takes every step that is needed before the program can be served.
  * @param {import('./install.mjs').Workplace & { url: string }} place
+ * @param {() => Promise<import('./install.mjs').StepResult>} [demo] makes the demo school, when that is wanted
  * @returns {Promise<boolean>} false when one failed, which is reported here
  */
-async function prepare(place) {
+async function prepare(place, demo) {
   const steps = [
     { what: 'Installing packages', run: () => installWhenNeeded(place) },
     { what: 'Generating the database client', run: () => generateClients(place) },
+    ...(demo ? [{ what: 'Making the demo school', run: () => showProgress('Making the demo school, up to a minute', demo) }] : []),
     { what: 'Preparing the database', run: () => showProgress('Preparing the database', () => prepareDatabase(place)) },
     { what: 'Building', run: () => buildWhenNeeded(place) },
   ];

@@ -6,7 +6,8 @@ import { addressOf, builtActions, callAction } from './support/call-action';
 import { SIGNED_IN, stateOf, type SignedIn } from './support/sign-ins';
 
 const NOT_SIGNED_IN = 'You are no longer signed in';
-const NOT_ALLOWED = 'Your role does not go so far';
+// In full: the beginning stands on the page for 403 too, which comes along with other answers.
+const NOT_ALLOWED = 'Your role does not go so far. Nothing of this was saved';
 
 const roleOf = (who: SignedIn): Role => (who === 'other-school' ? 'safety-officer' : who);
 const isFor = (audience: Audience, role: Role) => audience === 'everyone' || audience === 'signed in' || mayEver(role, audience);

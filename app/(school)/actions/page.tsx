@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { ActionTable } from '@/app/_components/actions/action-table';
 import { ButtonLink } from '@/app/_components/ui/button';
 import { Empty } from '@/app/_components/ui/empty';
@@ -25,7 +26,7 @@ export default async function ActionsPage({ searchParams }: PageProps) {
       {all === 0 ? <Empty title="No action yet"><p>Actions are made on the result of an assessment, out of a stop condition or a suggestion.</p></Empty> : (
         <>
           <ActionSearch query={query} />
-          {rows.length === 0 ? <Empty title="Nothing found"><p>No action is like that. <a href="/actions?state=all">Show them all</a>.</p></Empty> : <ActionTable actions={rows} today={today} style={school} withOf />}
+          {rows.length === 0 ? <Empty title="Nothing found"><p>No action is like that. <Link href="/actions?state=all" prefetch={false}>Show them all</Link>.</p></Empty> : <ActionTable actions={rows} today={today} style={school} withOf />}
           <p className="row after"><ButtonLink href={`/actions/list.csv?${new URLSearchParams(query).toString()}`} download="actions.csv">Save as CSV</ButtonLink></p>
         </>
       )}

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { ButtonLink } from '@/app/_components/ui/button';
 import { Empty } from '@/app/_components/ui/empty';
 import { PageHead } from '@/app/_components/ui/page-head';
@@ -31,7 +32,7 @@ export default async function AssessmentsPage({ searchParams }: PageProps) {
       ) : (
         <>
           <ListSearch query={query} />
-          {rows.length === 0 ? <Empty title="Nothing found"><p>No assessment has these words in its title, place, season or preparer. <a href="/assessments?state=all">Show them all</a>.</p></Empty> : <VersionTable rows={rows} />}
+          {rows.length === 0 ? <Empty title="Nothing found"><p>No assessment has these words in its title, place, season or preparer. <Link href="/assessments?state=all" prefetch={false}>Show them all</Link>.</p></Empty> : <VersionTable rows={rows} />}
         </>
       )}
     </Sheet>

@@ -3,7 +3,7 @@ import { parseArguments } from '@/scripts/start/arguments.mjs';
 
 describe('parseArguments', () => {
   it('serves on port 3000 for this machine only when nothing is said', () => {
-    expect(parseArguments([], undefined)).toEqual({ ok: true, options: { port: 3000, host: '127.0.0.1', help: false } });
+    expect(parseArguments([], undefined)).toEqual({ ok: true, options: { port: 3000, host: '127.0.0.1', demo: false, help: false } });
     expect(parseArguments([], '')).toMatchObject({ options: { port: 3000 } });
   });
 
@@ -17,6 +17,7 @@ describe('parseArguments', () => {
 
   it('reads the host and the wish for help', () => {
     expect(parseArguments(['--host', '0.0.0.0', '--help'], undefined)).toMatchObject({ options: { host: '0.0.0.0', help: true } });
+    expect(parseArguments(['--demo'], undefined)).toMatchObject({ ok: true, options: { demo: true } });
   });
 
   it.each(['0', '65536', '-1', '3e3', '80.5', 'http'])('refuses the port %s', (port) => {

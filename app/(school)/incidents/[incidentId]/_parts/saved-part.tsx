@@ -1,5 +1,4 @@
-import { StopList } from '@/app/_components/ui/notice';
-import { Notice } from '@/app/_components/ui/notice';
+import { Notice, StopList } from '@/app/_components/ui/notice';
 import type { IncidentRecord } from '@/lib/incidents/incident';
 import { urgentOf } from '@/lib/incidents/urgent';
 
@@ -13,7 +12,7 @@ export function SavedPart({ incident, saved }: SavedPartProps) {
   const isolated = packs.filter((pack) => pack.state === 'isolated').map(({ label }) => label);
   const urgent = state === 'closed' ? [] : urgentOf(facts);
   return (
-    <div className="stack">
+    <div className="stack incident-tools">
       {saved === undefined ? null : (
         <Notice kind="done" title={`Saved as incident ${number}.`}>
           <p>{isolated.length === 0 ? '' : `Marked isolated in the register: ${isolated.join(', ')}. `}{saved === 'without-photo' ? 'A photo could not be read and was left out; add it below as JPEG, PNG or WebP.' : ''}</p>
