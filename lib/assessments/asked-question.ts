@@ -6,6 +6,9 @@ import { type DateStyle, momentWords } from '@/lib/wording/dates';
 import { type FactStanding, type RegisterFact, standingOfFact } from './register-facts';
 import type { AnswerRecord } from './version';
 
+/** A photo beside an answer, as it is shown. */
+export interface EvidenceShown { readonly id: string; readonly address: string; readonly by: string }
+
 /** A question as it stands in a form, with what is known about its answer. */
 export interface AskedQuestion {
   readonly question: Question;
@@ -17,6 +20,7 @@ export interface AskedQuestion {
   readonly seen: number;
   /** who gave the answer, when and from where, in words; null while there is none */
   readonly by: string | null;
+  readonly photos: readonly EvidenceShown[];
   /** to whom it was sent; empty when nobody */
   readonly waitsFor: string;
   readonly register: { readonly standing: FactStanding; readonly where: string; readonly words: string } | null;
@@ -33,6 +37,7 @@ export function askedQuestion(question: Question, kept: AnswerRecord | undefined
     note: kept?.note ?? '',
     seen: kept?.revision ?? 0,
     by: kept === undefined || answer === undefined ? null : `${kept.byName}, ${momentWords(kept.at, style)}${ORIGINS[kept.origin] ?? ''}`,
+    photos: [],
     waitsFor: kept?.waitsFor ?? '',
     register: fact === undefined || standing === null ? null : { standing, where: fact.where, words: answerWords(question, fact.answer) },
   };

@@ -14,3 +14,9 @@ export function keepField(question: string): string { return `keep:${question}`;
 
 /** Ids of the questions that stood on the page. */
 export const SHOWN_FIELD = 'shown';
+
+/** Photos that are to stand beside the answer. */
+export function photoField(question: string): string { return `photo:${question}`; }
+
+/** The button that takes a photo away; its value is the photo's id. */
+export const DROP_FIELD = 'drop';

@@ -9,5 +9,7 @@ export const SavePageSchema = z.looseObject({
   then: z.enum(['on', 'stop']).default('on'),
   /** a question whose answer is to be what the register says */
   take: z.string().optional(),
+  /** a photo that is to be taken away */
+  drop: z.string().optional(),
 });
 export type SavePageInput = z.output<typeof SavePageSchema>;

@@ -43,7 +43,7 @@ export function spreadScene(dots: readonly SpreadDot[], limits: readonly SpreadL
 }
 
 /** What the picture says, for those who cannot see it. */
-export function spreadFinding(dots: readonly SpreadDot[]): string {
+function spreadFinding(dots: readonly SpreadDot[]): string {
   const last = dots.at(-1);
   const first = dots[0];
   if (last === undefined || first === undefined) return 'No check has measured the cells.';

@@ -24,7 +24,6 @@ export const CALLED = [
   { id: 'alarm', label: 'The building’s alarm was set off' },
   { id: 'nobody-needed', label: 'Nobody was needed' },
 ] as const satisfies readonly Choice<string>[];
-export type Called = (typeof CALLED)[number]['id'];
 
 /** Who was told afterwards. */
 export const CONTACTED = [
@@ -36,7 +35,6 @@ export const CONTACTED = [
   { id: 'insurer', label: 'Insurer' },
   { id: 'authority', label: 'An authority' },
 ] as const satisfies readonly Choice<string>[];
-export type Contacted = (typeof CONTACTED)[number]['id'];
 
 /** What was going on. Together with what it was this says which risk of the assessment it belongs to. */
 export const DOINGS = [
@@ -75,7 +73,6 @@ export type AffectedRole = (typeof AFFECTED_ROLES)[number]['id'];
 
 /** `nearby`: it only lay beside; such a pack the officer may release later. */
 export const PARTS = ['involved', 'nearby', 'not-sure'] as const;
-export type Part = (typeof PARTS)[number];
 
 /** Ids of a list, for a schema. */
 export function idsOf<Id extends string>(list: readonly [Choice<Id>, ...Choice<Id>[]]): readonly [Id, ...Id[]] {

@@ -26,7 +26,7 @@ const LONGEST_WAIT = 7;
 export function needOf(limits: PackLimits, listed: ListedPack, now: Date): Need | null {
   const { pack, lastCheck, isolatedAt, isolatedSince } = listed;
   if (pack.state === 'isolated') {
-    if (isolatedAt === null) return { urgency: 'now', words: 'Isolate now: say where it is' };
+    if (isolatedAt === null) return { urgency: 'now', words: 'Say where it is' };
     if (!SETTLED_PLACES.includes(isolatedAt)) return { urgency: 'now', words: 'Not at the outdoor spot' };
     const days = Math.floor((now.getTime() - (isolatedSince ?? pack.stateSince).getTime()) / MS_A_DAY);
     return { urgency: days > LONGEST_WAIT ? 'now' : 'wait', words: days === 0 ? 'Isolated today' : `Waits ${days} ${days === 1 ? 'day' : 'days'} for collection` };

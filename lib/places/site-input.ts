@@ -14,5 +14,3 @@ export const SiteInputSchema = z.object({
   keyHolderPhone: optionalLine(30),
   notes: optionalText(),
 });
-
-export type SiteInput = z.output<typeof SiteInputSchema>;

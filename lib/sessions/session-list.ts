@@ -16,10 +16,22 @@ export function narrowedSessions(sessions: readonly Session[], { find }: Session
   });
 }
 
-/** What was found at the beginning and at the end, in one line. */
-export function foundIn(session: Session): string {
-  const found = [...openingShortfalls(session), ...(session.endedAt === null || stateOfSession(session) === 'stopped' ? [] : shortfalls(CLOSING_POINTS, session.closing))];
+/** What was not so: at the opening check of one that did not begin, or at the closing check. */
+export function foundIn(session: Session): readonly string[] {
+  const missing = openingShortfalls(session);
+  if (missing.length > 0) return missing;
+  return session.endedAt === null ? [] : shortfalls(CLOSING_POINTS, session.closing);
+}
+
+/** The same in one line. */
+export function foundWords(session: Session): string {
+  const found = foundIn(session);
   return found.length === 0 ? 'nothing found' : found.join('; ');
+}
+
+/** The latest session of each place. @param sessions the latest first */
+export function lastOfEachPlace(sessions: readonly Session[]): readonly Session[] {
+  return sessions.filter((session, index) => sessions.findIndex(({ siteId }) => siteId === session.siteId) === index);
 }
 
 export const SESSION_COLUMNS: readonly CsvColumn<Session>[] = [
@@ -31,7 +43,7 @@ export const SESSION_COLUMNS: readonly CsvColumn<Session>[] = [
   { head: 'Packs', cell: (session) => totalsOf(session).packs },
   { head: 'Charges', cell: (session) => totalsOf(session).charges },
   { head: 'Crashes', cell: (session) => totalsOf(session).crashes },
-  { head: 'Found', cell: foundIn },
+  { head: 'Found', cell: foundWords },
   { head: 'Note', cell: ({ note }) => note },
   { head: 'Opened by', cell: ({ byName }) => byName },
 ];

@@ -56,7 +56,6 @@ test.describe('signed in, on a small phone', () => {
 
   test('it opens without a network, with the school’s number, from any page', async ({ page, context }) => {
     await page.goto('/account');
-    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     // Nothing shows on a page when the last of the pages is kept.
     await expect.poll(() => page.evaluate(async () => Boolean(await caches.match('/emergency/record')))).toBe(true);
     await context.setOffline(true);

@@ -25,6 +25,11 @@ export const ROUTES: Readonly<Record<string, Audience>> = {
   '(door)/new-password/[token]/page.tsx': 'everyone',
 
   '(school)/today/page.tsx': 'school.read',
+  '(school)/sessions/page.tsx': 'session.read',
+  '(school)/sessions/list.csv/route.ts': 'session.read',
+  '(school)/sessions/new/page.tsx': 'session.log',
+  '(school)/sessions/[sessionId]/page.tsx': 'session.read',
+  '(school)/trend/page.tsx': 'trend.read',
   '(school)/account/page.tsx': 'signed in',
   '(school)/school/page.tsx': 'school.read',
   '(school)/people/page.tsx': 'people.read',
@@ -55,6 +60,7 @@ export const ROUTES: Readonly<Record<string, Audience>> = {
   '(school)/assessments/[versionId]/known/page.tsx': 'assessment.read',
   '(school)/assessments/[versionId]/page.tsx': 'assessment.read',
   '(school)/assessments/[versionId]/scope/page.tsx': 'assessment.read',
+  '(school)/assessments/[versionId]/photos/[photoId]/route.ts': 'assessment.read',
   '(school)/assessments/[versionId]/walk/[pageId]/page.tsx': 'assessment.read',
   '(school)/assessments/[versionId]/walk/page.tsx': 'assessment.read',
   '(school)/assessments/import/page.tsx': 'assessment.begin',
@@ -157,6 +163,11 @@ export const ACTIONS: Readonly<Record<string, Audience>> = {
   '(school)/places/actions.ts changeAreaAction': 'place.change',
   '(school)/places/actions.ts putAwaySiteAction': 'place.archive',
   '(school)/places/actions.ts putAwayAreaAction': 'place.archive',
+
+  '(school)/sessions/new/actions.ts openSessionAction': 'session.log',
+  '(school)/sessions/[sessionId]/actions.ts logPacksAction': 'session.log',
+  '(school)/sessions/[sessionId]/actions.ts correctLogAction': 'session.change',
+  '(school)/sessions/[sessionId]/actions.ts closeSessionAction': 'session.log',
 
   'caretaker/[token]/actions.ts answerAsCaretakerAction': 'everyone',
 };

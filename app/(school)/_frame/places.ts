@@ -15,6 +15,7 @@ export const BAR_PLACES: readonly (Place & { readonly icon: IconName })[] = [
 ];
 
 export const MORE_PLACES: readonly Place[] = [
+  { href: '/sessions', text: 'Sessions' },
   { href: '/places', text: 'Places' },
   { href: '/people', text: 'People' },
   { href: '/school', text: 'School' },

@@ -30,7 +30,7 @@ export function SchoolFrame({ children, ...who }: SchoolFrameProps) {
       </div></div>
       {children}
       <EmergencyKey />
-      <KeepEmergency />
+      <KeepEmergency anew />
     </div>
   );
 }

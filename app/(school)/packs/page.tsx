@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { MarginNote } from '@/app/_components/ui/margin-note';
 import { ButtonLink } from '@/app/_components/ui/button';
 import { PageHead } from '@/app/_components/ui/page-head';
@@ -38,7 +39,7 @@ export default async function PacksPage({ searchParams }: PacksPageProps) {
             <ButtonLink href="/packs/export" download="packs.csv">Save as CSV</ButtonLink>
           </div>
           <p className="vh" role="status">{list.shown.length === 1 ? 'One pack shown' : `${list.shown.length} packs shown`}, those that need you first</p>
-          {list.shown.length === 0 ? <p>No pack is like that. <a href="/packs">Show all that are here</a></p> : <PackTable packs={list.shown} now={now} style={school} />}
+          {list.shown.length === 0 ? <p>No pack is like that. <Link href="/packs" prefetch={false}>Show all that are here</Link></p> : <PackTable packs={list.shown} now={now} style={school} />}
         </>
       )}
     </Sheet>
@@ -56,7 +57,7 @@ function AboutRegister() {
   return (
     <>
       <MarginNote title="What needs you">An isolated pack presses until somebody has said where it lies, and again when it waits longer than a week.</MarginNote>
-      <MarginNote title="Spread">Difference between the highest and the lowest cell at the last check. {limitWords()}</MarginNote>
+      <MarginNote title="Spread"><p>Difference between the highest and the lowest cell at the last check. {limitWords()}</p></MarginNote>
       <MarginNote title="The register moves nothing">A state written here changes no pack. Whoever writes it says where the pack is.</MarginNote>
     </>
   );

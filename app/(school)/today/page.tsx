@@ -1,35 +1,34 @@
 import type { Metadata } from 'next';
-import Link from 'next/link';
 import { PageHead } from '@/app/_components/ui/page-head';
-import { Section } from '@/app/_components/ui/section';
 import { Sheet } from '@/app/_components/ui/sheet';
-import { can, mayEver } from '@/lib/access/can';
+import { can } from '@/lib/access/can';
 import { requireMay } from '@/lib/server/actor';
-import { listPeople } from '@/lib/server/people/list-people';
+import { gatherToday } from '@/lib/server/today/gather';
+import { AlarmLine } from './_parts/alarm-line';
+import { EventPart } from './_parts/event-part';
+import { NowPart } from './_parts/now-part';
+import { PaperPart } from './_parts/paper-part';
+import { SeasonNote } from './_parts/season-note';
+import { SessionPart } from './_parts/session-part';
+import { SoonPart } from './_parts/soon-part';
 
 export const metadata: Metadata = { title: 'Today' };
 
-interface Step { readonly href: `/${string}`; readonly title: string; readonly why: string }
-
-/** What there is to do next, by what the person may do. */
+/** What needs this person now, and nothing that does not. */
 export default async function TodayPage() {
   const actor = await requireMay('school.read');
-  const others = can(actor.role, 'people.invite') ? (await listPeople(actor)).filter((person) => person.isActive).length - 1 : null;
-  const steps: readonly (Step | false)[] = [
-    others === 0 && { href: '/people', title: 'Invite a second person', why: 'Nobody signs their own work. One prepares, another checks and signs.' },
-    can(actor.role, 'place.change') && { href: '/places', title: 'Describe your place', why: 'The room, the charging spot and the store, with their sizes and doors.' },
-    can(actor.role, 'pack.add') && { href: '/packs', title: 'Add your packs', why: 'One by one, a number of copies, or from a table.' },
-    mayEver(actor.role, 'assessment.begin') && { href: '/assessments', title: 'Begin an assessment', why: 'About 25 minutes, saved at every step.' },
-    can(actor.role, 'pack.check') && { href: '/packs', title: 'Check a pack', why: 'Voltages, look and feel; the verdict stands there at once.' },
-  ];
+  const now = new Date();
+  const view = await gatherToday(actor, now);
+  const { today, school, day } = view;
   return (
-    <Sheet>
-      <PageHead title="What to do next" lead={`You are signed in as ${actor.name}.`} />
-      <Section id="next" title="In this order">
-        <ol className="rows">
-          {steps.filter((step) => step !== false).map((step) => <li key={step.title}><h3><Link href={step.href} prefetch={false}>{step.title}</Link></h3><p className="small muted">{step.why}</p></li>)}
-        </ol>
-      </Section>
+    <Sheet margin={can(actor.role, 'trend.read') ? <SeasonNote actor={actor} now={now} /> : undefined} marginLabel="The season">
+      <PageHead crumb={`${day}, ${school.schoolName}`} title={today.title} />
+      <AlarmLine school={school} />
+      <NowPart items={today.now} />
+      <SoonPart items={today.soon} isAll={today.now.length === 0} />
+      <SessionPart view={view} may={can(actor.role, 'session.log')} />
+      {view.papers.length === 0 ? null : <PaperPart papers={view.papers} />}
+      {view.events.length === 0 ? null : <EventPart events={view.events} />}
     </Sheet>
   );
 }

@@ -25,7 +25,7 @@ export function ActionForm<Data = undefined>({ action, id = '', faultsTitle = 'N
   return (
     <form action={submit} id={id === '' ? undefined : id} className="stack fields" noValidate>
       {faults.length > 0 ? <ErrorSummary title={faultsTitle} faults={faults} attempt={state.attempt} /> : null}
-      {state.done === undefined ? null : <p role="status" className="notice done" key={state.attempt}>{state.done}</p>}
+      {state.done === undefined ? null : <p role="status" className="notice done" key={`done ${state.attempt}`}>{state.done}</p>}
       {/* A new key after each answer: React puts a form back to its first values, also those of a select. */}
       <FormContext value={{ state, prefix: id, pending }} key={state.attempt}>{children}</FormContext>
     </form>

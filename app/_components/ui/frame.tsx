@@ -1,4 +1,6 @@
+import Link from 'next/link';
 import { Brand } from './brand';
+import { Icon } from './icon';
 import { Places, type PlaceId } from './places';
 import { Sheet, type SheetProps } from './sheet';
 
@@ -11,7 +13,10 @@ interface FrameProps extends SheetProps {
 export function Frame({ here, ...sheet }: FrameProps) {
   return (
     <div className="frame">
-      <header className="top"><Brand /></header>
+      <header className="top">
+        <Brand />
+        <Link className="alarm-link" href="/emergency" prefetch={false}><Icon name="bang" />Emergency / incident</Link>
+      </header>
       <div className="side"><div className="side-in"><Places here={here} /></div></div>
       <Sheet {...sheet} />
     </div>

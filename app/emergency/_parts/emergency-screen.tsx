@@ -26,7 +26,7 @@ export async function EmergencyScreen({ way, at }: { readonly way: Way; readonly
         <WayList here={way} text={text} query={place === null || place.siteId === null ? '' : `?at=${encodeURIComponent(place.siteId)}`} />
         <PlaceFoot path={way.path} place={place} confirm={text.confirm} />
       </main>
-      <KeepEmergency />
+      <KeepEmergency anew={false} />
     </div>
   );
 }

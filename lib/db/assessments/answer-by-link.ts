@@ -16,7 +16,7 @@ export async function answerByLink(db: Db, link: CaretakerLink, name: string, at
     const written = await writeAnswers(tx, scope, by, at, link.versionId, answers);
     if (!written.value.ok) return written;
     await tx.caretakerLink.updateMany({ where: { ...scope, id: link.id }, data: { answeredAt: at, answeredByName: name } });
-    return { value: written.value, events: [...written.events, { kind: 'questions.answered', subjectId: link.versionId, data: { linkId: link.id, questionIds: answers.map(({ questionId }) => questionId) } }] };
+    return { value: written.value, events: [...written.events, { kind: 'questions.answered', subjectId: link.versionId, data: { linkId: link.id, questionIds: answers.filter(({ value }) => value !== null).map(({ questionId }) => questionId) } }] };
   }).catch(refusalOf);
 }
 

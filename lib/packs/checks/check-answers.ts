@@ -22,7 +22,7 @@ export const FIRST_LOOK = 'first look';
 
 interface NumberLimits { readonly least: number; readonly most: number; readonly unit: string }
 /** What a meter, a thermometer or a calendar can show; outside of it is a slip of the keyboard. Temperatures in °C. */
-export const CHECK_NUMBERS: Readonly<Record<string, NumberLimits>> = {
+const CHECK_NUMBERS: Readonly<Record<string, NumberLimits>> = {
   hoursSinceUse: { least: 0, most: 9000, unit: 'h' },
   packTemperature: { least: -30, most: 150, unit: '°C' },
   [ROOM_TEMPERATURE_FIELD]: { least: -30, most: 60, unit: '°C' },

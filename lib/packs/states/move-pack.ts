@@ -41,7 +41,7 @@ export function movePack(limits: PackLimits, history: PackHistory, command: Move
 /** Back in use only by what somebody saw: the last check, made while it was on watch, found no sign. */
 function againstPutBack({ pack, checks }: PackHistory): string | null {
   const last = checks[0];
-  if (last === undefined || last.at.getTime() < pack.stateSince.getTime()) return 'Check it first: it goes back in use when a check since then finds no sign';
+  if (last === undefined || last.at.getTime() < pack.stateSince.getTime()) return 'Check it first: only a check made since then that finds no sign puts it in use again';
   return last.result.verdict === 'fit' ? null : 'The last check did not come out as fit, so it stays on watch';
 }
 

@@ -67,6 +67,7 @@ export async function answerAsCaretaker(input: CaretakerAnswers): Promise<Outcom
     const value = question === undefined ? one.value : withCaretakerLines(question, before?.value ?? undefined, before?.notSureTicks ?? [], one.value);
     return { ...one, value, note: noteAfter(before?.note ?? '', one.note, input.name) };
   });
+  if (sent.every(({ value, note }) => value === null && note === '')) return refused(null, 'Nothing is answered yet. “Not sure” is an answer too');
   const long = sent.filter(({ note }) => note.length > LONGEST_NOTE);
   if (long.length > 0) return { ok: false, faults: long.map(({ questionId }) => ({ field: noteField(questionId), message: 'There is no room for so many words beside this answer. Write less' })) };
   const met = conflictsOf(whole, sent, kept);

@@ -34,5 +34,6 @@ export const openVersion = cache(readOpenVersion);
 function whyClosed(actor: Actor, version: VersionRecord): string | null {
   if (!isOpen(version.state)) return version.state === 'with-officer' ? 'It lies with the officer, so its answers do not change now.' : 'This version is closed: its answers do not change any more.';
   const may = can(actor.role, 'assessment.answer', { actor, on: { schoolId: actor.schoolId, byId: version.preparedById } });
-  return may ? null : `${version.preparedByName} prepares it. An officer who thinks an answer wrong returns it with a comment.`;
+  if (may) return null;
+  return actor.role === 'safety-officer' ? `${version.preparedByName} prepares it. An officer who thinks an answer wrong returns it with a comment.` : 'Your role reads assessments and does not answer them.';
 }

@@ -6,6 +6,7 @@ import { listPacks } from '@/lib/db/packs/read-packs';
 import { findSite } from '@/lib/db/places/read-sites';
 import { schoolScope } from '@/lib/db/scope';
 import { cellTypeFacts } from '@/lib/packs/cell-types';
+import type { Pack } from '@/lib/packs/pack';
 import type { ListedPack } from '@/lib/packs/pack-list';
 import { packFigures } from '@/lib/packs/pack-figures';
 import { factsOf } from '@/lib/places/facts-of';
@@ -22,9 +23,14 @@ export async function registerFacts(actor: Actor, content: Content, siteId: stri
   return site === null ? [] : factsOf(content, { school, site, packs: packs.map(packForFacts), putAside });
 }
 
+/** Energy of a pack as its label gives it, Wh; null where none can be told. */
+export function energyOf(pack: Pack): number | null {
+  const cell = cellTypeFacts(currentContent.packLimits).find(({ id }) => id === pack.cellType);
+  return cell === undefined ? pack.printedWh : packFigures(pack, cell).energyWh;
+}
+
 function packForFacts({ pack }: ListedPack): PackForFacts {
   const { series, parallel, capacityMah, printedWh, cellType, secondHand, areaId } = pack;
-  const cell = cellTypeFacts(currentContent.packLimits).find(({ id }) => id === cellType);
-  const energyWh = cell === undefined ? printedWh : packFigures(pack, cell).energyWh;
+  const energyWh = energyOf(pack);
   return { serves: pack.state === 'in-use' || pack.state === 'watch', series, parallel, capacityMah, printedWh, energyWh, cellType, secondHand, areaId };
 }

@@ -5,13 +5,14 @@ import { type AnswerOfPage, answersByQuestion, conflictsOf, readPageAnswers } fr
 import { originOf, type RegisterFact, withFact } from '@/lib/assessments/register-facts';
 import type { SavePageInput } from '@/lib/assessments/save-page-input';
 import { whereNext } from '@/lib/assessments/walk';
-import { saveAnswers } from '@/lib/db/assessments/save-answer';
+import { saveWholePage } from '@/lib/db/assessments/save-page';
 import type { Question } from '@/lib/content/model';
 import type { Actor } from '../actor';
 import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
 import { conflictsShown } from './conflicts-shown';
 import { type OpenVersion, readOpenVersion } from './open-version';
+import { photosOfPage } from './page-photos';
 import { registerFacts } from './register';
 
 /** What the page shows besides faults: answers that two people gave at once. */
@@ -28,12 +29,13 @@ export async function savePage(actor: Actor, input: SavePageInput): Promise<Outc
   const questions = content.questions.filter(({ id }) => shown.includes(id));
   const kept = answersByQuestion(version.answers);
   const read = readPageAnswers(questions, form, kept);
-  if (!read.ok) return { ok: false, faults: read.faults };
+  const { photos, faults } = await photosOfPage(actor, input, questions);
+  if (!read.ok || faults.length > 0) return { ok: false, faults: [...(read.ok ? [] : read.faults), ...faults] };
   const facts = await registerFacts(actor, content, version.siteId);
   const sent = input.take === undefined ? read.sent : read.sent.map((one) => (one.questionId === input.take ? taken(one, facts) : one));
   if (conflictsOf(questions, sent, kept).length > 0) return twoAtOnce(actor, open, questions, sent);
   const answers = sent.map((one) => ({ ...one, origin: originOf(one.value, kept.get(one.questionId), facts.find(({ question }) => question === one.questionId)) }));
-  const saved = await saveAnswers(database(), actor, new Date(), version.id, answers);
+  const saved = await saveWholePage(database(), actor, new Date(), { versionId: version.id, answers, photos, drop: input.drop });
   if (saved.ok) return goOn(actor, input, questions, saved.changed);
   const now = await readOpenVersion(actor, input.versionId);
   return now === null || now.closed !== null ? refused(null, saved.why) : twoAtOnce(actor, now, questions, sent);
@@ -49,12 +51,12 @@ async function twoAtOnce(actor: Actor, { version }: OpenVersion, questions: read
   return { ok: false, faults: conflicts.map(({ field, byName, question }) => ({ field, message: `${byName} answered “${question}” while you were at it. Choose which answer stands` })), data: { conflicts } };
 }
 
-async function goOn(actor: Actor, { versionId, pageId, then, take }: SavePageInput, questions: readonly Question[], changed: boolean): Promise<Outcome<SavePageData>> {
+async function goOn(actor: Actor, { versionId, pageId, then, take, drop }: SavePageInput, questions: readonly Question[], changed: boolean): Promise<Outcome<SavePageData>> {
   const after = await readOpenVersion(actor, versionId);
   const query = changed ? '?saved' : '';
   const here = `/assessments/${versionId}` as const;
   if (after === null || then === 'stop') return { ok: true, then: `${here}${query}` };
   const next = whereNext(after.walk, pageId, questions.map(({ id }) => id));
-  if (take !== undefined) return { ok: true, then: `${here}/walk/${pageId}${query}` };
+  if (take !== undefined || drop !== undefined) return { ok: true, then: `${here}/walk/${pageId}${query}` };
   return { ok: true, then: next === null ? `${here}${query}` : `${here}/walk/${next.id}${query}` };
 }

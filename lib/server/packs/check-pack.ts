@@ -36,7 +36,7 @@ export async function takePackCheck(actor: Actor, post: CheckPost): Promise<Outc
 }
 
 /** What a check is judged by, besides what is typed. */
-export async function contextOf(actor: Actor, { pack, charges, checks }: PackHistory): Promise<CheckContext> {
+async function contextOf(actor: Actor, { pack, charges, checks }: PackHistory): Promise<CheckContext> {
   const school = await currentSchool(actor);
   const firstResistance = checks.findLast(({ resistance }) => resistance.length > 0)?.resistance[0] ?? null;
   return { limits: PACK_LIMITS, pack, unit: temperatureUnitOf(school), today: calendarDay(new Date(), school.timeZone), charges, firstResistance };

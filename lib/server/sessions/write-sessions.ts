@@ -19,15 +19,20 @@ export async function beginSession(actor: Actor, input: OpenSessionInput): Promi
   return written.ok ? { ok: true, then: `/sessions/${written.id}` } : written;
 }
 
+const SAID = {
+  charge: 'Logged: one charge more for each.',
+  crash: 'Logged: one crash more for each. Each of them rests apart outdoors, and is checked before its next charge.',
+} as const;
+
 /** Adds a charge or a crash to each pack named; the page stays, for the next press. */
 export async function logInSession(actor: Actor, input: LogPacksInput): Promise<Outcome> {
   const written = await writeLog(database(), actor, new Date(), PACK_LIMITS, input);
-  return written.ok ? { ok: true, then: `/sessions/${written.id}?logged=${input.what}#log` } : written;
+  return written.ok ? { ok: true, done: SAID[input.what] } : written;
 }
 
 export async function correctSession(actor: Actor, input: CorrectLogInput): Promise<Outcome> {
   const written = await writeCorrection(database(), actor, new Date(), PACK_LIMITS, input);
-  return written.ok ? { ok: true, then: `/sessions/${written.id}?logged=corrected` } : written;
+  return written.ok ? { ok: true, done: 'The count is put right.' } : written;
 }
 
 export async function endSession(actor: Actor, input: CloseSessionInput): Promise<Outcome> {

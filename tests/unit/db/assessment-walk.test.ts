@@ -6,9 +6,11 @@ import { beginAssessment } from '@/lib/db/assessments/begin-assessment';
 import { beginWithAnswers } from '@/lib/db/assessments/begin-with-answers';
 import { findCaretakerLink, listCaretakerLinks, revokeCaretakerLink, sendQuestions } from '@/lib/db/assessments/caretaker-links';
 import { changeScope, changeSettings } from '@/lib/db/assessments/change-scope';
+import { listEvidence, readEvidence } from '@/lib/db/assessments/evidence';
 import { lastSave } from '@/lib/db/assessments/last-save';
 import { readVersion } from '@/lib/db/assessments/read-version';
 import { type NewAnswer, saveAnswers } from '@/lib/db/assessments/save-answer';
+import { saveWholePage } from '@/lib/db/assessments/save-page';
 import { verifyLog } from '@/lib/db/audit/verify-log';
 import { readPutAside } from '@/lib/db/packs/read-put-aside';
 import { databasesFor, ENGINES_HERE } from '@/tests/support/databases-for-tests';
@@ -103,6 +105,26 @@ describe.each(ENGINES_HERE)('the walk on %s', (engine) => {
     expect(await revokeCaretakerLink(db, (await schoolForTest(db, 'Theirs')).officer, LATER, first.id)).toMatchObject({ ok: false });
     await db.assessmentVersion.updateMany({ data: { state: 'with-officer' } });
     expect(await send(['room-ach'])).toMatchObject({ ok: false });
+  });
+
+  it('keeps photos with the page they were sent with, and takes one away for good', async () => {
+    const { db, ours, versionId, version } = await begun();
+    const photo = { questionId: 'room-exits', bytes: new Uint8Array([1, 2, 3]), mimeType: 'image/jpeg', sha256: 'a'.repeat(64), widthPx: 4, heightPx: 3 };
+    const page = { versionId, answers: [answer('room-exits', 'yes')], photos: [photo], drop: undefined };
+    expect(await saveWholePage(db, ours.officer, AT, page)).toEqual({ ok: true, changed: true });
+    expect(await saveWholePage(db, ours.officer, LATER, { ...page, answers: [answer('room-exits', 'no', 0)] })).toMatchObject({ ok: false });
+    const [kept, ...others] = await listEvidence(db, ours.scope, versionId);
+    expect(others).toEqual([]);
+    const theirs = await schoolForTest(db, 'Theirs');
+    expect((await readEvidence(db, ours.scope, versionId, kept!.id))?.bytes).toEqual(photo.bytes);
+    expect(await readEvidence(db, theirs.scope, versionId, kept!.id)).toBeNull();
+    const { revision } = await version();
+    await saveWholePage(db, ours.officer, LATER, { ...page, answers: [], photos: [], drop: kept!.id });
+    expect(await listEvidence(db, ours.scope, versionId)).toEqual([]);
+    expect((await db.storedFile.findFirstOrThrow({ where: ours.scope })).byteCount).toBe(0);
+    expect((await version()).revision).toBe(revision + 1);
+    const kinds = (await db.auditEntry.findMany({ where: { ...ours.scope, subjectId: versionId }, orderBy: { sequence: 'asc' } })).map((entry) => entry.kind);
+    expect(kinds).toEqual(['assessment.begun', 'answer.saved', 'evidence.added', 'evidence.removed']);
   });
 
   it('begins from a document whole, or not at all', async () => {

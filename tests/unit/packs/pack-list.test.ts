@@ -17,7 +17,7 @@ describe('what a pack needs', () => {
     ['nothing when its check was fit', listed({}), null],
     ['a check when there was none', listed({ lastCheck: null }), { urgency: 'wait', words: 'Not checked yet' }],
     ['what its signs stop', listed({ lastCheck: checkForTest(MONDAY, { cellSpread: 0.12 }) }), { urgency: 'wait', words: 'Do not fly' }],
-    ['somebody now, while nobody has said where it is', listed({ pack: isolated, isolatedSince: MONDAY }), { urgency: 'now', words: 'Isolate now: say where it is' }],
+    ['somebody now, while nobody has said where it is', listed({ pack: isolated, isolatedSince: MONDAY }), { urgency: 'now', words: 'Say where it is' }],
     ['somebody now, when it still lies where it was', listed({ pack: isolated, isolatedAt: 'left', isolatedSince: MONDAY }), { urgency: 'now', words: 'Not at the outdoor spot' }],
     ['patience at the outdoor spot', listed({ pack: isolated, isolatedAt: 'outdoor-spot', isolatedSince: MONDAY }), { urgency: 'wait', words: 'Waits 3 days for collection' }],
     ['nothing any more when it was handed over', listed({ pack: packForTest({ state: 'handed-over' }) }), null],
@@ -50,7 +50,7 @@ describe('the trend of the cell spread', () => {
   it('is shown only when it can be told from chance', () => {
     const rising = spreadTrend(checks([0.01, 0.02, 0.03, 0.04, 0.05, 0.06]));
     // Computed: 10 mV in 30 days are 10.1 mV in a month of 365.25/12 days.
-    expect(rising).toMatchObject({ trend: 'rising', words: expect.stringContaining('drift apart by 10.1 mV a month') });
+    expect(rising).toMatchObject({ trend: 'rising', words: expect.stringContaining('drift apart by 10.1 mV a month') as string });
     expect(spreadTrend(checks([0.01, 0.02, 0.01, 0.02, 0.01, 0.015])).trend).toBe('not shown');
     expect(spreadTrend(checks([0.01, 0.09]))).toMatchObject({ trend: 'too few', mvAMonth: null });
     expect(spreadTrend([])).toMatchObject({ trend: 'too few', points: [] });

@@ -133,7 +133,7 @@ describe('what is stopped', () => {
 
   it('is what the signs of the last check stop', () => {
     expect(blockedUses(secondLimits, packForTest(), checkForTest(MONDAY))).toEqual({ uses: [], why: 'the last check found no sign' });
-    expect(blockedUses(secondLimits, packForTest(), checkForTest(MONDAY, { cellSpread: 0.12 }))).toMatchObject({ uses: ['fly'], why: expect.stringContaining('cells differ') });
+    expect(blockedUses(secondLimits, packForTest(), checkForTest(MONDAY, { cellSpread: 0.12 }))).toMatchObject({ uses: ['fly'], why: expect.stringContaining('cells differ') as string });
   });
 
   it.each([[['charge', 'fly', 'travel'], 'Do not charge, fly or take along'], [['fly'], 'Do not fly'], [[], null]] as const)('is said in words: %j', (uses, words) => { expect(blockedWords(uses)).toBe(words); });

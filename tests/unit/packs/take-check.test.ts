@@ -102,14 +102,14 @@ describe('the measures of a check', () => {
     // 12 January to 25 November 2026 are 317 days: 10 whole months.
     expect(measuresOfCheck({}, CONTEXT).measures).toMatchObject({ cellType: 'full-4-20', secondHand: false, ageMonths: 10, cycles: 60 });
     const unknown = { ...CONTEXT, charges: null, pack: packForTest({ firstUsedOn: null, boughtOn: null }) };
-    expect(measuresOfCheck({}, unknown).measures).toMatchObject({ ageMonths: { missing: expect.any(String) }, cycles: { missing: expect.any(String) } });
+    expect(measuresOfCheck({}, unknown).measures).toMatchObject({ ageMonths: { missing: expect.any(String) as string }, cycles: { missing: expect.any(String) as string } });
   });
 
   it('hold resistance against the first reading, under like conditions only', () => {
     const first = { milliohms: 8, temperature: 21, cellVoltage: 3.8 };
     const now = { ...VOLTAGE, milliohms: '12' };
     expect(measuresOfCheck(now, { ...CONTEXT, firstResistance: first }).measures).toMatchObject({ resistanceRatio: 1.5 });
-    expect(measuresOfCheck(now, { ...CONTEXT, firstResistance: { ...first, temperature: 5 } }).measures).toMatchObject({ resistanceRatio: { missing: expect.stringContaining('temperature differs') } });
-    expect(measuresOfCheck(now, CONTEXT)).toMatchObject({ resistance: [{ milliohms: 12, temperature: 21, cellVoltage: 3.8 }], measures: { resistanceRatio: { missing: expect.stringContaining('first reading') } } });
+    expect(measuresOfCheck(now, { ...CONTEXT, firstResistance: { ...first, temperature: 5 } }).measures).toMatchObject({ resistanceRatio: { missing: expect.stringContaining('temperature differs') as string } });
+    expect(measuresOfCheck(now, CONTEXT)).toMatchObject({ resistance: [{ milliohms: 12, temperature: 21, cellVoltage: 3.8 }], measures: { resistanceRatio: { missing: expect.stringContaining('first reading') as string } } });
   });
 });

@@ -53,8 +53,11 @@ export default async function OverviewPage({ params, searchParams }: PageProps) 
       {saved === null ? null : <SavedNotice saved={saved} />}
       {closed === null ? null : <Notice title={closed} />}
       <div className="actions">
+        {version.state === 'returned' ? <ButtonLink kind="now" href={`/assessments/${versionId}/review`}>See what is to be changed</ButtonLink> : null}
+        {version.state === 'with-officer' ? <ButtonLink kind="main" href={`/assessments/${versionId}/review`}>Review</ButtonLink> : null}
         {closed !== null || next === null ? null : <ButtonLink kind="main" href={known > 0 ? `/assessments/${versionId}/known` : `/assessments/${versionId}/walk/${next.id}`}>{known > 0 ? 'Confirm what is known' : `Go on with “${next.title}”`}</ButtonLink>}
-        <ButtonLink kind={next === null ? 'main' : 'outline'} href={`/assessments/${versionId}/result`}>See the result</ButtonLink>
+        {closed === null && next === null && version.preparedById === actor.personId ? <ButtonLink kind="main" href={`/assessments/${versionId}/hand-over`}>Hand it to the officer</ButtonLink> : null}
+        <ButtonLink href={`/assessments/${versionId}/result`}>See the result</ButtonLink>
       </div>
       <PageList walk={walk} versionId={versionId} />
       <OverviewLists overview={overview} open={open} />

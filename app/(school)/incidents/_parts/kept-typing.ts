@@ -1,6 +1,6 @@
 /** Names and values in the order of the form. */
 export type Fields = readonly (readonly [string, string])[];
-export interface Kept { readonly at: number; readonly fields: Fields }
+interface Kept { readonly at: number; readonly fields: Fields }
 
 /** Long enough for an interrupted day, short enough for a device that others use too. */
 const KEPT_MS = 24 * 60 * 60 * 1000;

@@ -27,10 +27,13 @@ const FORM = 'incident';
 const FIRST: readonly FactName[] = ['called', 'hurt', 'breathed', 'kinds', 'packs', 'when', 'where', 'doing', 'whatHappened'];
 const MORE: readonly FactName[] = ['firstAid', 'whatWasDone', 'contacted'];
 
+interface NewIncidentPageProps { readonly searchParams: Promise<{ readonly empty?: string }> }
+
 /** About two minutes on a phone: who was called and who was harmed first, the rest may stay empty. */
-export default async function NewIncidentPage() {
+export default async function NewIncidentPage({ searchParams }: NewIncidentPageProps) {
   const actor = await requireMay('incident.record');
-  const form = await incidentForm(actor);
+  const [form, { empty }] = [await incidentForm(actor), await searchParams];
+  const key = one(form.typed, 'clientKey') ?? '';
   const fields = (names: readonly FactName[]) => names.map((name) => <FactFields key={name} name={name} typed={form.typed} choices={form} timeZone={form.timeZone} />);
   return (
     <Sheet marginLabel="Beside the form" margin={<BesideForm />}>
@@ -40,14 +43,14 @@ export default async function NewIncidentPage() {
           <div className="notice"><p>Is anything warm, hissing, smelly or growing? Then this form waits: <Link href="/emergency/hot" prefetch={false}>everybody out, alarm, call</Link>.</p></div>
           <NetworkNotice formId={FORM} />
           {form.draftSaved === null ? null : (
-            <Notice title={`Your draft of ${form.draftSaved}`}>
+            <Notice level={2} title={`Your draft of ${form.draftSaved}`}>
               <p>Nothing of it is recorded yet.</p>
               <ActionForm action={dropDraftAction} id="drop-draft"><p className="row"><FormSubmit kind="plain" size="small">Begin with an empty form</FormSubmit></p></ActionForm>
             </Notice>
           )}
         </div>
-        <ActionForm action={saveIncidentAction} id={FORM} faultsTitle="Not saved yet. Look at this again">
-          <FormHidden name="clientKey" value={one(form.typed, 'clientKey') ?? ''} />
+        <ActionForm key={key} action={saveIncidentAction} id={FORM} faultsTitle="Not saved yet. Look at this again">
+          <FormHidden name="clientKey" value={key} />
           {fields(FIRST)}
           <Section id="more" title="More, when there is time">
             <div className="stack fields">
@@ -60,7 +63,7 @@ export default async function NewIncidentPage() {
             <FormSubmit><SaveWords formId={FORM} /></FormSubmit>
             <FormSubmit kind="plain" name="intent" value="draft">Keep as a draft</FormSubmit>
           </div>
-          <KeepTyped formId={FORM} personId={form.personId} />
+          <KeepTyped formId={FORM} personId={form.personId} fresh={empty !== undefined} />
         </ActionForm>
       </div>
     </Sheet>

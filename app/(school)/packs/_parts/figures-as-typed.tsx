@@ -29,8 +29,7 @@ export function FiguresAsTyped({ cellTypes }: { readonly cellTypes: readonly Cel
   );
 }
 
-/** The same figures for the form and for the page of a pack. */
-export function FigureStats({ figures }: { readonly figures: PackFigures }) {
+function FigureStats({ figures }: { readonly figures: PackFigures }) {
   const { energyWh, energyFrom, chargeAt1C, air, fullV, storageV } = figures;
   return (
     <Stats>

@@ -18,7 +18,7 @@ export const metadata: Metadata = { title: 'Add a pack' };
 export default async function NewPackPage() {
   const actor = await requireMay('pack.add');
   return (
-    <Sheet margin={<MarginNote title="Many of one kind?">Add one, then copy it: the labels go on by themselves. For all at once, <Link href="/packs/import" prefetch={false}>read a table</Link>.</MarginNote>}>
+    <Sheet margin={<MarginNote title="Many of one kind?"><p>Add one, then copy it: the labels go on by themselves. For all at once, <Link href="/packs/import" prefetch={false}>read a table</Link>.</p></MarginNote>}>
       <PageHead crumb={<Link href="/packs" prefetch={false}><Icon name="left" />Packs</Link>} title="Add a pack" />
       <ActionForm action={addPackAction} id="add-pack" faultsTitle="Pack not added yet. Look at this again">
         <PackFields cellTypes={cellTypeFacts(PACK_LIMITS)} areas={await areaChoices(actor)} />

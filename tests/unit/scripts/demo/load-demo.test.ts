@@ -14,7 +14,7 @@ import { listPacks } from '@/lib/db/packs/read-packs';
 import { listSites } from '@/lib/db/places/read-sites';
 import { listSessions } from '@/lib/db/sessions/read-sessions';
 import { schoolScope, type SchoolScope } from '@/lib/db/scope';
-import { schoolCertificates } from '@/lib/db/signing/certificates';
+import { allAuthorities } from '@/lib/db/signing/certificates';
 import { isOverdue } from '@/lib/assessments/actions';
 import { checkFile } from '@/lib/pdf/verify/check-file';
 import { openingShortfalls, stateOfSession } from '@/lib/sessions/session';
@@ -62,7 +62,7 @@ describe('the demo school', () => {
     const versions = await listVersions(db, scope);
     expect(versions.map(({ number, state }) => [number, state])).toEqual([[2, 'returned'], [1, 'signed']]);
     const file = await db.documentRevision.findFirstOrThrow({ where: { document: { versionId: versions[1]?.id, state: 'signed' } }, orderBy: { number: 'desc' } });
-    const checked = checkFile(new Uint8Array(file.bytes), { authorities: await schoolCertificates(db, scope) });
+    const checked = checkFile(new Uint8Array(file.bytes), { authorities: (await allAuthorities(db)).map(({ certificate }) => certificate) });
     expect(checked).toMatchObject({ state: 'unchanged', unsignedRoles: [] });
     expect(checked.state === 'unchanged' ? checked.signatures.map(({ holder }) => holder) : []).toEqual(['Tom Ashby', 'Ines Holloway']);
     expect(await db.comment.count({ where: { versionId: versions[0]?.id } })).toBe(1);

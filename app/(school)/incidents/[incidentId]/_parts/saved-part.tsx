@@ -1,3 +1,4 @@
+import { ButtonLink } from '@/app/_components/ui/button';
 import { Notice, StopList } from '@/app/_components/ui/notice';
 import type { IncidentRecord } from '@/lib/incidents/incident';
 import { urgentOf } from '@/lib/incidents/urgent';
@@ -14,12 +15,17 @@ export function SavedPart({ incident, saved }: SavedPartProps) {
   return (
     <div className="stack incident-tools">
       {saved === undefined ? null : (
-        <Notice kind="done" title={`Saved as incident ${number}.`}>
+        <Notice level={2} kind="done" title={`Saved as incident ${number}.`}>
           <p>{isolated.length === 0 ? '' : `Marked isolated in the register: ${isolated.join(', ')}. `}{saved === 'without-photo' ? 'A photo could not be read and was left out; add it below as JPEG, PNG or WebP.' : ''}</p>
         </Notice>
       )}
-      {unknownLabels.length === 0 ? null : <Notice kind="not sure" title={`Not in the register: ${unknownLabels.join(', ')}`}><p>No pack of the school has this label, so none was marked isolated. Correct the label below, or add the pack to the register.</p></Notice>}
-      {urgent.length === 0 ? null : <StopList stops={urgent.map(({ id, words }) => ({ id, title: TITLES[id], why: words, action: <a className="btn now" href={id === 'doctor' ? '/emergency/ill' : '/emergency'}>What to do now</a> }))} />}
+      {unknownLabels.length === 0 ? null : <Notice level={2} kind="not sure" title={`Not in the register: ${unknownLabels.join(', ')}`}><p>No pack of the school has this label, so none was marked isolated. Correct the label below, or add the pack to the register.</p></Notice>}
+      {urgent.length === 0 ? null : (
+        <section aria-labelledby="urgent-title">
+          <h2 className="vh" id="urgent-title">What cannot wait</h2>
+          <StopList stops={urgent.map(({ id, words }) => ({ id, title: TITLES[id], why: words, action: <ButtonLink kind="now" href={id === 'doctor' ? '/emergency/ill' : '/emergency'}>What to do now</ButtonLink> }))} />
+        </section>
+      )}
     </div>
   );
 }

@@ -50,13 +50,15 @@ export function CheckSteps({ sheet, unit, register }: CheckStepsProps) {
   );
 }
 
+/** Fields that steer the form and are no answers. */
+const STEERING: readonly string[] = ['packId', 'page', 'back'];
+
 /** The page that is due: the one the last answer of the server names, or the one that came back with faults. */
 function stepOf(state: FormState<CheckForm>, sheet: CheckSheet) {
   const sent = Object.fromEntries(Object.entries(state.typed).flatMap(([name, value]): [string, string][] => (typeof value === 'string' ? [[name, value]] : [])));
-  const { packId: _packId, page: came, back: _back, ...typed } = state.data === undefined ? sent : { ...state.data.typed, page: state.data.page };
-  const page = sheet.pages.find(({ id }) => id === came) ?? sheet.pages[0];
+  const page = sheet.pages.find(({ id }) => id === (state.data?.page ?? sent['page'])) ?? sheet.pages[0];
   if (page === undefined) throw new Error('a check has no page');
-  return { page, typed: typed as Readonly<Record<string, string>> };
+  return { page, typed: state.data?.typed ?? Object.fromEntries(Object.entries(sent).filter(([name]) => !STEERING.includes(name))) };
 }
 
 /** After each page the heading of the next one takes focus, so that it is read out and the page begins at its top. */

@@ -17,7 +17,7 @@ export function WalkForm({ versionId, view: { page, before, asked }, isClosed }:
         <button type="submit" name="then" value="on" className="vh" tabIndex={-1} aria-hidden="true" disabled={isClosed}>Save and go on</button>
         <FormHidden name="versionId" value={versionId} />
         <FormHidden name="pageId" value={page.id} />
-        <ol className="questions">{asked.map((one) => <FormQuestion key={one.question.id} asked={one} noteLabel="Note for the officer" />)}</ol>
+        <ol className="questions">{asked.map((one) => <FormQuestion key={one.question.id} asked={isClosed ? { ...one, register: null } : one} noteLabel="Note for the officer" withPhotos={!isClosed} />)}</ol>
         <div className="actions stick">
           <ButtonLink href={back}>Back</ButtonLink>
           {isClosed ? null : <><FormSubmit name="then" value="on">Save and go on</FormSubmit><FormSubmit kind="plain" name="then" value="stop">Save and stop</FormSubmit></>}
