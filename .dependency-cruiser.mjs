@@ -71,7 +71,7 @@ const ALLOWED = [
   { folder: 'lib/pdf/verify', may: ['^lib/pdf/(structure|cms|certificates)/'], nodeBuiltIns: true, comment: 'Checks files without the code that draws or signs them.' },
   {
     folder: 'lib/db',
-    may: ['^lib/(units|core|content|access|audit|forms|people|places|packs|assessments|incidents|papers)/', ...packages('@prisma', 'better-sqlite3', 'pg', 'zod')],
+    may: ['^lib/(units|core|content|access|audit|forms|people|places|packs|sessions|today|assessments|incidents|papers)/', ...packages('@prisma', 'better-sqlite3', 'pg', 'zod')],
     nodeBuiltIns: true,
     comment: 'The only folder that speaks to a database. It knows the ports it fits, no page and no setting; its address is handed to it.',
   },

@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import { line, path, rect, text } from './marks';
+import { circle, line, path, rect, text } from './marks';
 import { type ChartWidth, type Mark, type Scene, WIDE } from './scene';
 
 /** What the rulers are drawn against, V a cell; null where this content does not judge such cells. */
@@ -69,12 +69,12 @@ function rulerMarks({ cell, at, x, width, isPressing }: Ruler): readonly Mark[] 
     line('axis', from, y, to, y),
     ...x.ticks(13).map((tick) => line('tick', x(tick), y, x(tick), y - (Number.isInteger(tick * 2) ? 8 : 4))),
     text(0, y + 4, `Cell ${at + 1}`, tone, { strong: isPressing }),
-    ...(cell === null ? [] : [path(tone, plumb(x(cell), y))]),
+    ...(cell === null ? [] : [isPressing ? circle('ember', x(cell), y - 9, 7) : path('ink', plumb(x(cell), y))]),
     text(width, y + 4, value, tone, { anchor: 'end', strong: true }),
   ];
 }
 
-/** The pointer of every ruler: a plumb that stands on the value. */
+/** The pointer of every ruler: a plumb that stands on the value. One that presses is a disc, so that it differs without colour too. */
 function plumb(x: number, y: number): string {
   const at = Math.round(x * 100) / 100;
   return `M${at} ${y - 1}l-7 -12v-7h14v7z`;

@@ -12,7 +12,10 @@ const TOP = 34;
 const FOOT = 30;
 const LABEL = { wide: 124, narrow: 4 };
 const DAY_MS = 86_400_000;
+/** Up to here the days are written, beyond it the months. */
+const SHORT_SPAN_DAYS = 120;
 const MONTH = new Intl.DateTimeFormat('en-GB', { month: 'short', year: '2-digit', timeZone: 'UTC' });
+const DAY = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' });
 
 /**
  * The spread of a pack's cells over its checks, with the limits it is held to. The last dot presses when it is at or over
@@ -25,6 +28,7 @@ export function spreadScene(dots: readonly SpreadDot[], limits: readonly SpreadL
   const times = dots.map(({ at }) => at.getTime());
   const [first, last] = [Math.min(...times), Math.max(...times)];
   const x = scaleTime().domain([new Date(first - DAY_MS), new Date(Math.max(last, first + 28 * DAY_MS))]).range([LEFT, right]);
+  const tickWords = last - first > SHORT_SPAN_DAYS * DAY_MS ? MONTH : DAY;
   const most = Math.max(...dots.map(({ spreadV }) => spreadV * 1000), ...limits.map(({ volts }) => volts * 1000));
   const y = scaleLinear().domain([0, most]).nice(4).range([height - FOOT, TOP]);
   return {
@@ -36,7 +40,7 @@ export function spreadScene(dots: readonly SpreadDot[], limits: readonly SpreadL
       ...y.ticks(4).flatMap((tick) => [line('grid', LEFT, y(tick), right, y(tick)), text(LEFT - 6, y(tick) + 4, String(tick), 'ink-2', { anchor: 'end' })]),
       ...limits.flatMap((limit) => limitMarks(limit, { y, right, width })),
       line('axis', LEFT, y(0), right, y(0)),
-      ...x.ticks(4).flatMap((tick) => [line('axis', x(tick), y(0), x(tick), y(0) + 5), text(x(tick), y(0) + 20, MONTH.format(tick), 'ink-2', { anchor: x(tick) > right - 24 ? 'end' : 'middle' })]),
+      ...x.ticks(4).flatMap((tick) => [line('axis', x(tick), y(0), x(tick), y(0) + 5), text(x(tick), y(0) + 20, tickWords.format(tick), 'ink-2', { anchor: x(tick) > right - 24 ? 'end' : 'middle' })]),
       ...dots.map(({ at, spreadV }, index) => circle(index === dots.length - 1 && isOver(spreadV, limits) ? 'ember' : 'ink', x(at), y(spreadV * 1000), index === dots.length - 1 ? 6 : 4)),
     ],
   };

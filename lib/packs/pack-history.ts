@@ -1,6 +1,9 @@
 import type { CheckRecord } from './checks/check-record';
 import type { Pack, StateChange } from './pack';
 
+/** Places of the content where an isolated pack may stay; anywhere else a person has to act. */
+export const SETTLED_PLACES: readonly string[] = ['outdoor-spot', 'fire-service'];
+
 /** A pack with all that was seen of it and done with it, newest first. */
 export interface PackHistory {
   readonly pack: Pack;

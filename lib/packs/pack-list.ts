@@ -1,6 +1,7 @@
 import type { PackLimits } from '@/lib/content/model';
 import type { CheckRecord } from './checks/check-record';
 import { labelKey, type Pack } from './pack';
+import { SETTLED_PLACES } from './pack-history';
 import { blockedUses, blockedWords } from './states/blocked-uses';
 import { isHere, isPackState, type PackState } from './states/pack-states';
 
@@ -16,8 +17,6 @@ export interface ListedPack {
 /** `now`: a person has to act; `wait`: somebody should look at it; null: nothing. */
 export interface Need { readonly urgency: 'now' | 'wait'; readonly words: string }
 
-/** Places of an isolated pack where it may stay; anywhere else presses. */
-const SETTLED_PLACES: readonly string[] = ['outdoor-spot', 'fire-service'];
 const MS_A_DAY = 86_400_000;
 /** Our judgement (issue: damaged packs wait a week at most), days. */
 const LONGEST_WAIT = 7;

@@ -6,6 +6,7 @@ import { controlSection } from './assessment/controls';
 import { coverBlocks } from './assessment/cover';
 import type { AssessmentFacts } from './assessment/facts';
 import { openQuestions } from './assessment/open-questions';
+import { recordSection } from './assessment/records';
 import { responseSections } from './assessment/response';
 import { riskSection } from './assessment/risks';
 import { roomSection } from './assessment/room';
@@ -44,6 +45,7 @@ export function assessmentPaper(facts: AssessmentFacts): Paper {
       screeningSection(facts, venue),
       ...responseSections(facts, venue),
       openQuestions(facts),
+      recordSection(facts),
       validitySection(facts),
       packsAnnex(facts),
       incidentsAnnex(facts),

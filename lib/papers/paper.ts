@@ -49,8 +49,8 @@ export interface Column { readonly head: string; /** share of the width, any pos
 export type Block =
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'text'; readonly text: string; readonly tone?: Tone }
-  | { readonly kind: 'facts'; readonly rows: readonly { readonly name: string; readonly value: string; readonly under?: string }[] }
-  | { readonly kind: 'list'; readonly ordered?: boolean; readonly items: readonly { readonly lead: string; readonly text?: string }[] }
+  | { readonly kind: 'facts'; /** side by side, where room is short */ readonly columns?: 2; readonly rows: readonly { readonly name: string; readonly value: string; readonly under?: string }[] }
+  | { readonly kind: 'list'; readonly ordered?: boolean; /** in the least size, where room is short */ readonly small?: boolean; readonly items: readonly { readonly lead: string; readonly text?: string }[] }
   | { readonly kind: 'table'; readonly caption: string; readonly columns: readonly Column[]; readonly rows: readonly (readonly Cell[])[]; /** said when there is no row */ readonly empty: string }
   | { readonly kind: 'figure'; readonly scene: Scene; readonly caption: string }
   | { readonly kind: 'notice'; readonly title: string; readonly text: string; readonly presses?: boolean };

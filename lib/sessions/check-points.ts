@@ -9,7 +9,7 @@ export interface CheckPoint {
 
 /** What has to be so before anybody charges or flies; common practice, no source. */
 export const OPENING_POINTS = [
-  { id: 'detectors', ask: 'Is the smoke detection on where packs charge, and not covered?', otherwise: 'the smoke detection is off or covered' },
+  { id: 'detectors', ask: 'Is the smoke detection on, with nothing put over it?', otherwise: 'the smoke detection is off, or something is put over it' },
   { id: 'way-out', ask: 'Is every way out clear and unlocked?', otherwise: 'a way out is not clear' },
   { id: 'first-aider', ask: 'Is a first-aider here?', otherwise: 'no first-aider is here' },
   { id: 'adult', ask: 'Does a trained adult stay while packs charge?', otherwise: 'no trained adult stays while packs charge' },

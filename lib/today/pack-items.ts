@@ -2,14 +2,14 @@ import { can } from '@/lib/access/can';
 import type { PackFact, PackNeed, TodayFacts } from './facts';
 import { listed, now, soon, type TodayItem } from './item';
 
-const LEAVE = 'Warm, hissing, smelling or growing: nobody goes near it. Everybody out, alarm, call.';
+const LEAVE = 'Warm, hissing, smelling or growing: everybody away, out, alarm, call.';
 
 /** Packs that need somebody: those of which nobody knows where they lie come first of all. */
 export function packItems({ packs, role }: Pick<TodayFacts, 'packs' | 'role'>): readonly TodayItem[] {
   const of = (need: PackNeed): readonly PackFact[] => packs.filter((pack) => pack.need === need);
   const mayHandOver = can(role, 'pack.hand-over');
   return [
-    ...group(of('say where'), (labels, few) => now({ id: 'packs-say-where', title: `Isolate now: say where ${labels} ${few ? 'is' : 'are'}`, why: `Marked isolated in the register; the pack itself has not moved. ${LEAVE}`, ...door(of('say where'), 'isolated', 'Say where') })),
+    ...group(of('say where'), (labels, few) => now({ id: 'packs-say-where', title: `Isolate now: say where ${labels} ${few ? 'is' : 'are'}`, why: `Marked isolated in the register only: nobody has said where it lies. ${LEAVE}`, ...door(of('say where'), 'isolated', 'Say where') })),
     ...group(of('wrong place'), (labels, few) => now({ id: 'packs-wrong-place', title: `${labels} ${few ? 'is' : 'are'} not at the outdoor spot`, why: `An isolated pack stays among people and other packs. ${LEAVE}`, ...door(of('wrong place'), 'isolated', 'See what to do') })),
     ...(mayHandOver ? group(of('waits too long'), (labels, few) => now({ id: 'packs-waiting-long', title: `Have ${labels} collected`, why: `${few ? of('waits too long')[0]?.words ?? '' : 'They wait for collection'}. A week is the longest a damaged pack should wait.`, ...door(of('waits too long'), 'isolated', 'Write the hand-over') })) : []),
     ...(mayHandOver ? group(of('waits'), (labels, few) => soon({ id: 'packs-waiting', title: `${labels} ${few ? 'waits' : 'wait'} for collection`, why: waitWords(of('waits')), ...door(of('waits'), 'isolated', few ? 'Open it' : 'Show them') })) : []),

@@ -14,7 +14,7 @@ import { HOT_DAY } from './incident-story';
 import { handOver, returned, signOff } from './signing';
 import { CONTENT_VERSION, done, type Entry, type World } from './world';
 
-const TITLE = 'Sports hall, this season';
+const TITLE = 'Hall and brick store';
 
 /** The assessment: prepared, signed, held to after an incident, and a next version that came back with a comment. */
 export function assessmentStory(world: World): readonly Entry[] {

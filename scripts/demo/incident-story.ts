@@ -52,7 +52,7 @@ async function hotPack(world: World, at: Date): Promise<void> {
   const { people, calendar } = world;
   const id = await record(world, people.organiser, at, calendar.at(HOT_DAY, '16:12'), {
     called: ['fire-service', 'alarm'], kinds: ['heat'], packs: [{ label: 'W-07', part: 'involved' }], contacted: ['safety-officer', 'head', 'caretaker', 'families'],
-    whatHappened: 'A pack on the bench was warm while it charged. Nobody touched it. Alarm, everybody out by the yard door, fire service called from the north gate.', whatWasDone: 'All stood at the north gate, counted, 12 of 12. The fire service switched the chargers off and took the pack away.',
+    whatHappened: 'A pack on the bench was warm while it charged. Alarm, everybody out by the yard door, fire service called from the north gate.', whatWasDone: 'All stood at the north gate, counted, 12 of 12. The fire service switched the chargers off and took the pack away.',
   });
   await place(world, people.organiser, later(at, 5), 'W-07', 'fire-service', 'taken away by the crew', 'not sure');
   await handOver(world, people.organiser, calendar.at(HOT_DAY + 1, '09:30'), 'W-07', 'Fire service', 'Crew of the evening');
@@ -67,7 +67,7 @@ async function swollenPack(world: World, at: Date): Promise<void> {
   const { people, places } = world;
   await record(world, people.organiser, at, later(at, -15), {
     kinds: ['swelling'], packs: [{ label: 'W-19', part: 'involved' }], doing: 'stored', where: { siteId: places.siteId, areaId: places.storageId, place: 'box 10' },
-    whatHappened: 'At the weekly look into the store, two of us: one pack puffed up, cool, quiet, no smell.', whatWasDone: 'Store closed, nobody near it. A trained adult took it to the outdoor spot.',
+    whatHappened: 'At the weekly store check, two of us: one pack puffed up, cool, quiet, no smell.', whatWasDone: 'Store closed, nobody near it. A trained adult took it to the outdoor spot.',
   });
   await place(world, people.organiser, later(at, 10), 'W-19', 'outdoor-spot', 'container 2, lid loose', 'yes');
 }

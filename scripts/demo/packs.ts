@@ -21,7 +21,7 @@ export function packInput(label: string, given: { readonly batch: string; readon
 /** Enters packs in the register. */
 export async function enter({ db, packs, calendar }: World, by: Member, at: Date, inputs: readonly PackInput[]): Promise<void> {
   const today = calendarDay(at, calendar.timeZone);
-  const { ids } = done('entering packs', await addPacks(db, by, at, LIMITS, 'import', (taken) => decideNewPacks(inputs, taken, today)));
+  const { ids } = done('new packs', await addPacks(db, by, at, LIMITS, 'import', (taken) => decideNewPacks(inputs, taken, today)));
   for (const [index, { label }] of inputs.entries()) packs.set(label, ids[index] ?? '');
 }
 

@@ -14,10 +14,10 @@ export function registerStory(world: World): readonly Entry[] {
   const first = (label: string) => packInput(label, { batch: Number(label.slice(2)) <= 12 ? 'Q4' : 'Q5', boughtOn: calendar.day(-420), firstUsedOn: calendar.day(-400), areaId: places.storageId, place: `box ${Math.ceil(Number(label.slice(2)) / 2)}` });
   const late = (label: string) => packInput(label, { batch: 'Q7', boughtOn: calendar.day(-4), firstUsedOn: null, areaId: places.storageId, place: `box ${Math.ceil(Number(label.slice(2)) / 2)}` });
   return [
-    { at: calendar.at(-85, '15:00'), what: 'packs entered', run: (at) => enter(world, people.organiser, at, FIRST_PACKS.map(first)) },
+    { at: calendar.at(-85, '15:00'), what: 'the register', run: (at) => enter(world, people.organiser, at, FIRST_PACKS.map(first)) },
     ...[-84, -56, -28].map((day): Entry => ({ at: calendar.at(day, '14:00'), what: 'all packs checked', run: (at) => checkAll(world, at) })),
     { at: calendar.at(-10, '15:40'), what: 'a pack with uneven cells', run: (at) => check(world, people.helper, at, 'W-14', { cell1: '3.71', cell2: '3.83', cell3: '3.82', cell4: '3.83' }) },
-    { at: calendar.at(-3, '16:30'), what: 'new packs entered', run: (at) => enter(world, people.organiser, at, NEW_PACKS.map(late)) },
+    { at: calendar.at(-3, '16:30'), what: 'new packs', run: (at) => enter(world, people.organiser, at, NEW_PACKS.map(late)) },
   ];
 }
 

@@ -23,7 +23,7 @@ export function sessionDays({ calendar }: World): readonly number[] {
 
 /** Packs that were dented in a crash, by how many sessions before the last. */
 const DENTS: Readonly<Record<number, string>> = { 15: 'W-11', 2: 'W-05' };
-/** The session that did not begin, because the hall's detection was covered for a play. */
+/** The session that did not begin, because the hall's detection had caps on for a play. */
 const COVERED = 9;
 
 /** The sessions of the season. */

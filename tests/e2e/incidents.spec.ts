@@ -81,6 +81,10 @@ test.describe('on a phone', () => {
     await expect(officer.getByText(/State: closed/)).toBeVisible();
     await expect(officer.getByRole('link', { name: /^Correct/ })).toHaveCount(0);
   });
+});
+
+test.describe('on a phone, by somebody whose draft is in nobody’s way', () => {
+  test.use({ storageState: stateOf('event-organiser'), viewport: PHONE });
 
   test('what was typed survives a reload on this device, and a draft on any', async ({ page, browser }) => {
     test.slow();
@@ -93,7 +97,7 @@ test.describe('on a phone', () => {
     await page.getByRole('button', { name: 'Keep as a draft' }).click();
     await expect(page.getByText('Kept as a draft, without photos.')).toBeVisible();
 
-    const other = await (await browser.newContext({ storageState: stateOf('organiser') })).newPage();
+    const other = await (await browser.newContext({ storageState: stateOf('event-organiser') })).newPage();
     await other.goto('/incidents/new');
     await expect(other.getByRole('heading', { name: /^Your draft of/ })).toBeVisible();
     await expect(other.getByLabel('In a few words')).toHaveValue('half a sentence');

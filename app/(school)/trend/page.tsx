@@ -34,7 +34,7 @@ function HowItIsCounted() {
     <>
       <MarginNote title="Near misses">They are told beside and not counted. Whoever writes down what nearly happened makes no record look worse.</MarginNote>
       <MarginNote title="The range">Exact limits of a Poisson count at 95 % (Garwood): the true rate may well lie anywhere between.</MarginNote>
-      <MarginNote title="The sand">How far chance alone reaches in a fortnight with so many charges (u-chart, three standard deviations). It permits nothing.</MarginNote>
+      <MarginNote title="The grain">How far chance alone goes, in a fortnight with so many charges (u-chart, three standard deviations). It permits nothing.</MarginNote>
       <MarginNote title="Too few">With fewer than five incidents, or fewer than one expected in a fortnight, the record is called too short. That is our judgement.</MarginNote>
     </>
   );

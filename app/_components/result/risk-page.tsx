@@ -11,10 +11,11 @@ import { BranchesTable } from './branches-table';
 import { GradeShares } from './grade-shares';
 import { LearningWords } from './learning-words';
 
-interface RiskPageProps { readonly content: Content; readonly risk: RiskResult; readonly result: ScoreResult }
+interface RiskPageProps { readonly content: Content; readonly risk: RiskResult; readonly result: ScoreResult; /** of its headings: 3 as a part of a page, 2 on a page of its own */ readonly level?: 2 | 3 }
 
 /** One risk in full: what leads to it and what follows, its ends, how firmly its grade stands. */
-export function RiskPage({ content, risk, result }: RiskPageProps) {
+export function RiskPage({ content, risk, result, level = 3 }: RiskPageProps) {
+  const Heading = level === 2 ? 'h2' : 'h3';
   const words = result.matrix.gradeWords;
   const wordOf = (grade: GradeOrNone): string | undefined => (grade === 'not applicable' ? undefined : words[grade]);
   return (
@@ -26,14 +27,14 @@ export function RiskPage({ content, risk, result }: RiskPageProps) {
         <li><GradeMark grade={risk.plannedGrade} word={wordOf(risk.plannedGrade)} /> <span className="muted">once the planned actions are done</span></li>
         <li><GradeMark grade={risk.inherentGrade} word={wordOf(risk.inherentGrade)} /> <span className="muted">with no control at all</span></li>
       </ul>
-      <h3>What leads to it, what follows</h3>
+      <Heading>What leads to it, what follows</Heading>
       <BowTie risk={risk} first={result.bestSet.controls} inPlaceFailure={inPlaceFailures(content)} weights={content.harmWeights} />
-      <h3>What it does</h3>
+      <Heading>What it does</Heading>
       <BranchesTable risk={risk} gradeWords={words} weights={content.harmWeights} />
-      <h3>How firmly the grade stands</h3>
+      <Heading>How firmly the grade stands</Heading>
       <p className="small muted">Share of {rounded(result.draws)} draws in each grade. It ranks first in {percent(risk.rankFirstShare)} of them.</p>
       <GradeShares risk={risk} gradeWords={words} />
-      {risk.learning === null ? null : <LearningWords learning={risk.learning} unit={risk.exposureTitle} />}
+      {risk.learning === null ? null : <LearningWords learning={risk.learning} unit={risk.exposureTitle} level={level} />}
       <p className="small muted">
         <ScientificNumber value={risk.topFrequencyMean} /> a season (<ScientificNumber value={risk.frequency.p05} /> to <ScientificNumber value={risk.frequency.p95} />), from {rounded(risk.exposure)} a season of: {risk.exposureTitle}.
         {' '}Without any control: {onceInWords(risk.inherentFrequency)}. Harm {rounded(risk.harmMean)} points a season, {rounded(risk.plannedHarm)} after what is planned.

@@ -18,7 +18,7 @@ export default async function CaretakerPage({ params }: { readonly params: Promi
   const { page } = opened;
   await countOpening(page);
   return (
-    <Frame margin={<MarginNote title="Who sees it">{page.link.byName} of {page.school}, who sent you this, and the school’s safety officer. Your name stands beside your answers in their record.</MarginNote>}>
+    <Frame margin={<MarginNote title="Who sees it">{page.link.byName} of {page.school}, who sent you this, and the school’s safety officer. Your name is kept with your answers.</MarginNote>}>
       <PageHead
         title={`${page.link.forWhom}, ${page.asked.length === 1 ? 'one question' : `${page.asked.length} questions`} about the building`}
         lead={`${page.school} shows in writing how its drone team charges and stores packs in this building: ${page.title}. You know the building. “Not sure” is an answer too. The link works until ${page.until}.`}

@@ -4,7 +4,7 @@ import type { CompiledContent } from './compiled-content';
 import { severityCase, type SeverityCase } from './severity';
 
 /** Controls that decide how many packs burn, and with it how bad a branch is (packCountRule). */
-export const CONTAINERS = ['charge-box', 'charge-bag', 'store-lots', 'damaged-apart', 'travel-box'] as const;
+const CONTAINERS = ['charge-box', 'charge-bag', 'store-lots', 'damaged-apart', 'travel-box'] as const;
 
 /**
  * Severity case of every branch, by scenario and branch. Severities hang on the inputs and on the

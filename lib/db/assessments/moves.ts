@@ -1,4 +1,4 @@
-import type { Decision, Standing } from '@/lib/assessments/standing';
+import type { Standing } from '@/lib/assessments/standing';
 import { AssessmentStateSchema, type AssessmentState } from '@/lib/assessments/standing';
 import type { SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
@@ -32,6 +32,3 @@ export async function moveVersion(tx: Tx, scope: SchoolScope, versionId: string,
   const { count } = await tx.assessmentVersion.updateMany({ where: { ...scope, id: versionId, revision: from.revision }, data: { ...data, revision: from.revision + 1 } });
   return count === 1;
 }
-
-/** The refusal of a decision, or null. */
-export function refusalOf(decision: Decision<unknown>): NotDone | null { return decision.ok ? null : notDone(decision.why); }

@@ -4,15 +4,16 @@ import type { SchoolScope } from '../scope';
 /** Everything besides the answers that stands on the paper of a version, as the database holds it. */
 export async function paperMaterial(db: Db, scope: SchoolScope, versionId: string) {
   const earlier = await versionsUpTo(db, scope, versionId);
-  const [acceptances, actions, comments, evidence, packs, incidents] = await Promise.all([
+  const [acceptances, actions, comments, evidence, packs, incidents, site] = await Promise.all([
     db.stopAcceptance.findMany({ where: { ...scope, versionId, withdrawnAt: null }, orderBy: { at: 'asc' } }),
     db.action.findMany({ where: { ...scope, OR: [{ versionId, state: { in: ['open', 'done'] } }, { versionId: { in: [...earlier] }, state: 'open' }] }, orderBy: [{ dueOn: 'asc' }, { id: 'asc' }] }),
     db.comment.findMany({ where: { ...scope, versionId, withdrawnAt: null }, orderBy: { at: 'asc' } }),
     db.answerEvidence.findMany({ where: { ...scope, versionId, removedAt: null }, select: { questionId: true, caption: true, file: { select: { sha256: true } } }, orderBy: { at: 'asc' } }),
     db.pack.findMany({ where: { ...scope, state: { notIn: ['handed-over'] } }, orderBy: { labelKey: 'asc' }, include: { checks: { orderBy: { at: 'desc' }, take: 1, select: { at: true, verdict: true } }, area: { select: { name: true } } } }),
     db.incident.findMany({ where: scope, orderBy: { happenedAt: 'desc' }, take: 200, include: { kinds: { select: { kind: true } } } }),
+    db.site.findFirst({ where: { ...scope, assessments: { some: { versions: { some: { id: versionId } } } } }, select: { keyHolder: true, keyHolderPhone: true } }),
   ]);
-  return { acceptances, actions, comments, evidence, packs, incidents };
+  return { acceptances, actions, comments, evidence, packs, incidents, site };
 }
 export type PaperMaterial = Awaited<ReturnType<typeof paperMaterial>>;
 

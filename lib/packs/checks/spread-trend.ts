@@ -14,6 +14,8 @@ export interface SpreadTrend {
 }
 
 const MS_A_DAY = 86_400_000;
+/** A figure "a month" out of less than two weeks says more than anybody knows, our judgement. */
+const LEAST_SPAN_DAYS = 14;
 const MV_A_MONTH = 1000 * (365.25 / 12);
 
 /** Whether the cells of a pack drift apart over its checks (Theil–Sen slope, lib/core/battery/drift). */
@@ -22,14 +24,18 @@ export function spreadTrend(checks: readonly CheckRecord[]): SpreadTrend {
     const spread = measures['cellSpread'];
     return typeof spread === 'number' ? [{ at, spreadV: spread }] : [];
   }).sort((one, other) => one.at.getTime() - other.at.getTime());
-  const found = drift(points.map(({ at, spreadV }) => ({ day: at.getTime() / MS_A_DAY, value: spreadV })));
-  if (found === null || found.interval === null) return { points, trend: 'too few', mvAMonth: null, words: tooFew(points.length) };
+  const checked = points.map(({ at, spreadV }) => ({ day: Math.floor(at.getTime() / MS_A_DAY), value: spreadV }));
+  const span = (checked.at(-1)?.day ?? 0) - (checked[0]?.day ?? 0);
+  const found = span < LEAST_SPAN_DAYS ? null : drift(checked);
+  if (found === null || found.interval === null) return { points, trend: 'too few', mvAMonth: null, words: tooFew(points.length, span) };
   const mvAMonth = { middle: found.slope * MV_A_MONTH, low: found.interval.low * MV_A_MONTH, high: found.interval.high * MV_A_MONTH };
   return { points, trend: found.trend, mvAMonth, words: trendWords(found.trend, mvAMonth, points.length) };
 }
 
-function tooFew(count: number): string {
-  return count === 0 ? 'No check has measured its cells yet.' : `${count === 1 ? 'One check' : `${count} checks`} measured its cells: too few to tell a trend from chance.`;
+function tooFew(count: number, span: number): string {
+  if (count === 0) return 'No check has measured its cells yet.';
+  if (count > 1 && span < LEAST_SPAN_DAYS) return `${count} checks within two weeks: too close together to tell a trend.`;
+  return `${count === 1 ? 'One check' : `${count} checks`} measured its cells: too few to tell a trend from chance.`;
 }
 
 function trendWords(trend: 'rising' | 'falling' | 'not shown', { middle, low, high }: NonNullable<SpreadTrend['mvAMonth']>, count: number): string {

@@ -25,6 +25,6 @@ function suggested({ result, content }: AssessmentFacts): readonly Block[] {
   const control = (id: string) => content.controls.find((one) => one.id === id);
   return [
     text(`Within ${hours(bestSet.budget)} of effort (hours, and money counted in the same points) these take away most: ${percent(bestSet.cut)} of the harm, nine draws in ten ${percentRange(bestSet.cutInterval.p05, bestSet.cutInterval.p95)}, by this model, our judgement. ${searchWords(bestSet)}`.trimEnd()),
-    { kind: 'list', items: bestSet.controls.map((id) => ({ lead: control(id)?.title ?? id, text: control(id)?.goodLooksLike ?? '' })) },
+    { kind: 'list', items: bestSet.controls.map((id) => ({ lead: `${control(id)?.title ?? id}.`, text: control(id)?.goodLooksLike ?? '' })) },
   ];
 }

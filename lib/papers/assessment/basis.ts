@@ -2,17 +2,18 @@ import { heading, type PaperSection, text } from '../paper';
 import type { AssessmentFacts } from './facts';
 
 /** What the figures rest on and what they do not say. */
-export function basisSection({ result, content, edition, retention }: AssessmentFacts): PaperSection {
-  return { id: 'basis', title: 'What the figures rest on', ownPage: true, blocks: [
+export function basisSection({ result, content, edition, retention, logEnd }: AssessmentFacts): PaperSection {
+  return { id: 'basis', title: 'What the figures rest on', blocks: [
     text('A screening aid. Rates, failures and reaches are our judgement unless a source stands beside them; smoke is taken as mixed with the air of the room; soot and other gases are not counted; all of it is uncertain by factors, which the ranges show. Numbers rank, they do not permit.'),
     { kind: 'facts', rows: [
       { name: 'Content', value: `edition ${edition}, version ${content.version}` },
       { name: 'Calculation', value: `engine ${result.engineVersion}, ${result.draws} draws, seed ${result.seed}` },
       { name: 'Fingerprint of what was worked out', value: result.inputHash },
+      { name: 'The school’s log when this was made', value: logEnd === null ? 'noted when it is signed' : `entry ${logEnd.number}`, ...(logEnd === null ? {} : { under: `${logEnd.hash}. Nothing before it can be altered without this number failing to fit.` }) },
     ] },
     { kind: 'table', caption: 'What most widens the result', columns: [{ head: 'What', width: 5 }, { head: 'If', width: 3 }, { head: 'Harm, low to high', width: 3 }], rows: result.doubt.slice(0, 12).map((one) => [one.title, one.between, `${short(one.harmLow)} to ${short(one.harmHigh)}`]), empty: 'Nothing does.' },
     heading('Assumptions and sources'),
-    { kind: 'table', caption: 'Figures', columns: [{ head: 'What', width: 4 }, { head: 'Value', width: 2 }, { head: 'Kind, source', width: 6 }], rows: printed(result.assumptions).map((one) => [one.what, `${typeof one.value === 'number' ? short(one.value) : one.value} ${one.unit}`.trim(), { text: one.kind, under: one.source }]), empty: '' },
+    { kind: 'list', small: true, items: bySource(printed(result.assumptions)) },
     text(judged(result.assumptions, edition), 'quiet'),
     heading('People’s data'),
     text(retention),
@@ -31,4 +32,16 @@ function judged(assumptions: Assumptions, edition: number): string {
   return `Not printed one by one: how often each of ${count('pfd')} controls fails, on what share of cases it acts (${count('reach')} figures), what follows how often (${count('conditional')}), and what share of events is a fire (${count('fireShare')}). They are edition ${edition} of the content, most of them our judgement, each with its kind and basis in the open method.`;
 }
 
+/** Figures of one kind and one source together: each is named once, and the source as well. */
+function bySource(assumptions: Assumptions): readonly { readonly lead: string; readonly text: string }[] {
+  const groups = new Map<string, string[]>();
+  for (const one of assumptions) {
+    const lead = `${capital(one.kind)}: ${one.source}.`;
+    const figure = `${one.what} ${typeof one.value === 'number' ? short(one.value) : one.value}${one.unit === '' || one.unit === '-' ? '' : ` ${one.unit}`}`;
+    groups.set(lead, [...(groups.get(lead) ?? []), figure]);
+  }
+  return [...groups].map(([lead, figures]) => ({ lead, text: `${figures.join('; ')}.` }));
+}
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 const short = (value: number): string => String(Number(value.toPrecision(3)));

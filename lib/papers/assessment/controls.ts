@@ -24,5 +24,5 @@ export function controlSection(facts: AssessmentFacts, states: ReadonlyMap<strin
       ...(lacking.length === 0 ? [] : [{ kind: 'table' as const, caption: 'Not in place, or not wholly', columns: [{ head: 'Control', width: 4 }, { head: 'State', width: 1.4 }, { head: 'What good looks like', width: 6 }], rows: lacking.map((control) => [control.title, stateWord(stateOf(control.id)), control.goodLooksLike]), empty: '' }]),
     ];
   });
-  return { id: 'controls', title: 'Controls', ownPage: true, blocks: [text('Partly counts for less than in place. Not sure never counts as good.'), ...blocks] };
+  return { id: 'controls', title: 'Controls', blocks: [text('Partly counts for less than in place. Not sure never counts as good.'), ...blocks] };
 }

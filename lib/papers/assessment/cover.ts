@@ -13,11 +13,11 @@ export function coverBlocks(facts: AssessmentFacts): readonly Block[] {
 }
 
 /** Stop conditions that hold and that no acceptance covers. */
-export function openStops(facts: AssessmentFacts): AssessmentFacts['result']['stops'] {
+function openStops(facts: AssessmentFacts): AssessmentFacts['result']['stops'] {
   return facts.result.stops.filter((stop) => !facts.acceptances.some((one) => one.stop === stop.id));
 }
 
-export function worstGrade({ result }: Pick<AssessmentFacts, 'result'>, of: 'grade' | 'plannedGrade'): Grade | null {
+function worstGrade({ result }: Pick<AssessmentFacts, 'result'>, of: 'grade' | 'plannedGrade'): Grade | null {
   return WORST_FIRST.find((grade) => result.risks.some((risk) => risk[of] === grade)) ?? null;
 }
 
@@ -33,14 +33,21 @@ function answer(facts: AssessmentFacts): Block {
 function conditions({ acceptances, result, content }: AssessmentFacts): readonly Block[] {
   if (acceptances.length === 0) return [];
   const title = (id: string): string => result.stops.find((stop) => stop.id === id)?.title ?? content.stops.find((stop) => stop.id === id)?.title ?? id;
-  return [{ kind: 'list', items: acceptances.map((one) => ({ lead: `Accepted by ${one.by}${one.until === null ? '' : ` until ${one.until}`}: ${title(one.stop)}.`, text: `Instead: ${one.replacedBy}${one.paper === null ? '' : ` Paper: ${one.paper}.`}` })) }];
+  const inFull = acceptances.map((one) => ({ lead: `Accepted by ${one.by}${one.until === null ? '' : ` until ${one.until}`}: ${title(one.stop)}.`, text: [one.replacedBy === '' ? '' : `Instead: ${one.replacedBy}`, one.paper === null ? '' : `Paper: ${one.paper}.`].filter((words) => words !== '').join(' ') }));
+  const letters = inFull.reduce((sum, { lead, text: words }) => sum + lead.length + words.length, 0);
+  // The cover stays one page, with room for both signatures: what does not fit is told in section 2, which is said.
+  const items = letters <= COVER_LETTERS ? inFull : inFull.map(({ lead }) => ({ lead, text: 'What is done instead stands in section 2.' }));
+  return [{ kind: 'list', small: acceptances.length > 1, items }];
 }
+
+/** As much text of acceptances as the cover of either format takes, letters. */
+const COVER_LETTERS = 1300;
 
 function keyFacts(facts: AssessmentFacts): Block {
   const { result } = facts;
   const [now, after] = [worstGrade(facts, 'grade'), worstGrade(facts, 'plannedGrade')];
   const word = (grade: Grade | null): string => (grade === null ? 'none applies' : gradeWord(grade, result.matrix.gradeWords[grade]));
-  return { kind: 'facts', rows: [
+  return { kind: 'facts', columns: 2, rows: [
     { name: 'Worst grade that remains', value: word(now), under: now === null ? undefined : gradeRule(now) },
     { name: 'Once the open actions are done', value: word(after) },
     { name: 'A battery fire of any kind', value: onceInWords(result.batteryFiresPerSeason), under: `harm in all ${rounded(result.totalHarm)} points, ${rounded(result.inherentHarm)} with nothing done` },

@@ -47,6 +47,8 @@ export interface PaperIncident { readonly number: string; readonly when: string;
 
 /** One answer as it was given, with its note and whatever shows that it is so. */
 export interface PaperAnswer {
+  /** of the question */
+  readonly id: string;
   readonly section: string;
   readonly question: string;
   readonly answer: string;
@@ -75,6 +77,8 @@ export interface AssessmentFacts {
   readonly verifyAt: string;
   readonly school: { readonly name: string; readonly employer: string };
   readonly place: string;
+  /** who has the keys, with the telephone; empty when nobody is named */
+  readonly keyHolder: string;
   readonly season: string;
   readonly preparer: Signer;
   readonly officer: Signer;

@@ -2,6 +2,7 @@ import { fillGuidance, guidanceWords } from '@/lib/content/fill-guidance';
 import { guidanceTogether } from '@/lib/content/guidance-together';
 import { numberInput, type Venue } from '@/lib/core/answers/venue';
 import { rounded, whole } from '@/lib/wording/numbers';
+import { stateWord } from '@/lib/wording/states';
 import { type Block, heading, type PaperSection, text } from '../paper';
 import type { AssessmentFacts } from './facts';
 
@@ -9,9 +10,9 @@ import type { AssessmentFacts } from './facts';
 export function responseSections(facts: AssessmentFacts, venue: Venue): readonly PaperSection[] {
   return [
     { id: 'response', title: 'If something happens', ownPage: true, blocks: [text('To be confirmed by the local fire service and first-aid trainer. Hang this page beside the charging table and the store.', 'quiet'), ...situations(facts, venue, ['smoke', 'somebody-missing', 'first-aid'])] },
-    { id: 'suspect', title: 'A pack that is not right', blocks: situations(facts, venue, ['swollen-cool', 'after-crash']) },
-    fireService(facts, venue),
+    { id: 'suspect', title: 'A pack that is not right', ownPage: true, blocks: situations(facts, venue, ['swollen-cool', 'after-crash']) },
     { id: 'after-fire', title: 'After a fire', blocks: situations(facts, venue, ['after-fire']) },
+    fireService(facts, venue),
   ];
 }
 
@@ -35,6 +36,7 @@ function fireService(facts: AssessmentFacts, venue: Venue): PaperSection {
   const said = (input: string): string => { const value = venue.inputs.get(input); return typeof value === 'string' && value.trim() !== '' ? value : 'NOT FILLED IN'; };
   const figure = (input: string): number => numberInput(venue, input);
   const yes = (input: string, words: string): string => (figure(input) === 1 ? words : 'none named');
+  const state = (control: string, words: string): string => { const held = venue.states.get(control); return held === 'in place' ? words : held === 'not applicable' ? 'not applicable' : stateWord(held ?? 'not sure'); };
   const { battery } = facts.result;
   return {
     id: 'fire-service', title: 'For the fire service', ownPage: true,
@@ -45,13 +47,25 @@ function fireService(facts: AssessmentFacts, venue: Venue): PaperSection {
         { name: 'Number to call', value: said('localNumber') },
         { name: 'Meeting place', value: said('meetingPoint'), under: `second, if smoke comes: ${said('secondMeetingPoint')}` },
         { name: 'Packs', value: `${whole(figure('packs'))} packs of ${rounded(battery.packWh)} Wh`, under: `at most ${whole(figure('packsOnTable'))} on charge, ${whole(figure('packsStored'))} in the store, ${rounded(battery.storedWh)} Wh` },
+        { name: 'Full voltage of a cell', value: voltages(facts) },
         { name: 'Store', value: figure('storageOutdoor') === 1 ? 'outdoors' : 'indoors', under: `${whole(figure('packsPerLotStorage'))} packs touch` },
         { name: 'People who need help to leave', value: yes('needHelp', 'yes, see the meeting place') },
         { name: 'Asthma, heart or lungs', value: yes('needAir', 'yes') },
         { name: 'People beside or above', value: `${whole(figure('neighboursStore'))} by the store, ${whole(figure('neighboursCharging'))} by the charging room`, under: said('neighboursWhen') },
         { name: 'Detectors', value: (['Charging', 'Store', 'Arena'] as const).some((area) => figure(`detectionOff${area}`) === 1) ? 'covered or off at times' : 'not covered or switched off' },
-        { name: 'Key, plan, other hazards', value: '', under: 'to be written here by hand' },
+        { name: 'Switch for the chargers', value: state('remote-switch', 'by the door, turns all of them off'), under: 'only if it is on the way' },
+        { name: 'Sprinklers', value: state('sprinkler', 'in the room') },
+        { name: 'Keys', value: facts.keyHolder === '' ? 'NOT FILLED IN' : facts.keyHolder },
+        { name: 'Hours later', value: 'can flare again, also when it looks out', under: 'nobody goes in before you say so' },
+        { name: 'Fire water', value: 'holds poisonous salts', under: 'tell us whether it has to be kept out of the drains' },
+        { name: 'Plan, other hazards', value: '', under: 'on the copy by the door: to be written here by hand' },
       ] },
     ],
   };
+}
+
+/** As the packs of the register are marked; what is not marked is said too. */
+function voltages({ packs }: AssessmentFacts): string {
+  const kinds = [...new Set(packs.map((pack) => pack.fullVoltage))].sort();
+  return kinds.length === 0 ? 'no pack is in the register' : kinds.join('; ');
 }

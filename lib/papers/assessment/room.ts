@@ -34,5 +34,5 @@ export function roomSection(facts: AssessmentFacts, venue: Venue): PaperSection 
       row('Load on the circuit', `${whole(electrical.loadWatts)} W, ${percent(electrical.loadShare)} of what it may carry for hours`, 'chargerWatts', 'otherWatts', 'circuitAmps'),
     ] },
   ];
-  return { id: 'room', title: 'The room, the store and the circuit', blocks };
+  return { id: 'room', title: 'The room, the store and the circuit', ownPage: true, blocks };
 }

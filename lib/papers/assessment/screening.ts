@@ -22,7 +22,7 @@ export function screeningSection(facts: AssessmentFacts, venue: Venue): PaperSec
     smokeTable(facts),
     { kind: 'figure', scene: heatScene(result.heat.lot, { person: known('personDistance'), combustible: known('combustibleDistance'), clearHeight: known('clearHeight') }, WIDE), caption: 'Heat of the packs that touch, at the fiercest, against what stands around the charging table.' },
   ];
-  return { id: 'screening', title: 'Room and smoke screening', ownPage: true, blocks };
+  return { id: 'screening', title: 'Room and smoke screening', blocks };
 }
 
 const packs = (smoke: SmokeCase): string => `${smoke.packs} ${smoke.packs === 1 ? 'pack' : 'packs'}`;

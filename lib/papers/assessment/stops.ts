@@ -8,7 +8,7 @@ export function stopSection(facts: AssessmentFacts): PaperSection {
   const clear = facts.content.stops.filter((stop) => !holding.has(stop.id));
   const rows = facts.content.stops.filter((stop) => holding.has(stop.id)).map((stop) => {
     const accepted = facts.acceptances.find((one) => one.stop === stop.id);
-    const how = accepted === undefined ? stop.settles : `${accepted.reason} Instead: ${accepted.replacedBy}${accepted.until === null ? '' : ` Ends ${accepted.until}.`}`;
+    const how = accepted === undefined ? stop.settles : `${accepted.reason}${accepted.replacedBy === '' ? '' : ` Instead: ${accepted.replacedBy}`}${accepted.paper === null ? '' : ` Paper: ${accepted.paper}.`}${accepted.until === null ? '' : ` Ends ${accepted.until}.`}`;
     return [{ text: stop.title, under: acceptance(stop.acceptable?.kind) }, accepted === undefined ? 'HOLDS' : 'accepted', how];
   });
   const blocks: readonly Block[] = [
@@ -17,7 +17,7 @@ export function stopSection(facts: AssessmentFacts): PaperSection {
     heading('Clear, as answered'),
     text(clear.length === 0 ? 'None.' : `${clear.map((stop) => stop.title).join('; ')}.`),
   ];
-  return { id: 'stops', title: 'Stop conditions', ownPage: true, blocks };
+  return { id: 'stops', title: 'Stop conditions', blocks };
 }
 
 function acceptance(kind: 'never' | 'with-paper' | 'until' | undefined): string {

@@ -5,7 +5,7 @@ import { TYPE } from '../render/paper-type';
 import { QrCode } from '../render/qr-code';
 import { SignatureBoxes, SIGNATURES_HEIGHT } from '../render/signature-boxes';
 import { Words } from '../render/words';
-import { BlockOnPaper } from './blocks/block';
+import { BlocksOnPaper } from './blocks/block';
 
 const CODE = 74;
 
@@ -24,7 +24,7 @@ export function CoverPage({ paper, frame }: { readonly paper: Paper; readonly fr
         </View>
       </View>
       <Words style={styles.how}>{`To check that nothing was changed, and whether it still holds: scan, or open ${paper.verifyAt} and drop the file there.`}</Words>
-      {paper.cover.map((block, index) => <BlockOnPaper key={index} block={block} format={paper.format} />)}
+      <BlocksOnPaper blocks={paper.cover} format={paper.format} />
       {paper.signatures.length === 0 ? null : <><View style={{ height: SIGNATURES_HEIGHT }} wrap={false} /><SignatureBoxes paper={paper.format} labels={labels} /></>}
     </PaperPage>
   );

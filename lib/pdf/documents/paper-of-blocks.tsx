@@ -4,7 +4,8 @@ import { PaperDocument } from '../render/paper-document';
 import { type PaperFrame, PaperPage } from '../render/paper-page';
 import { TYPE } from '../render/paper-type';
 import { Words } from '../render/words';
-import { BlockOnPaper } from './blocks/block';
+import { BlocksOnPaper } from './blocks/block';
+import { presenceOf } from './blocks/presence';
 import { CoverPage } from './cover-page';
 
 /** A paper out of its blocks: the cover, then the sections, each group that belongs together on pages of its own. */
@@ -15,7 +16,7 @@ export function PaperOfBlocks({ paper }: { readonly paper: Paper }) {
     <PaperDocument facts={facts}>
       <CoverPage paper={paper} frame={frame} />
       {groupsOf(paper.sections).map((group) => (
-        <PaperPage key={group[0]?.section.id} frame={frame} section={group[0] === undefined ? '' : `${group[0].number} ${group[0].section.title}`}>
+        <PaperPage key={group[0]?.section.id} frame={frame} section={namesOf(group)}>
           {group.map(({ section, number }, index) => <SectionOnPaper key={section.id} section={section} number={number} first={index === 0} format={paper.format} />)}
         </PaperPage>
       ))}
@@ -37,13 +38,20 @@ function groupsOf(sections: readonly PaperSection[]): readonly (readonly Numbere
   return groups;
 }
 
+/** At the head of the pages: the section, or which sections share them. */
+function namesOf(group: readonly Numbered[]): string {
+  const [first, last] = [group[0], group.at(-1)];
+  if (first === undefined || last === undefined) return '';
+  return first === last ? `${first.number} ${first.section.title}` : `Sections ${first.number} to ${last.number}`;
+}
+
 function SectionOnPaper({ section, number, first, format }: Numbered & { readonly first: boolean; readonly format: Paper['format'] }) {
-  const [opening, ...rest] = section.blocks;
+  const [opening, second] = section.blocks;
+  const ahead = (opening === undefined ? 0 : presenceOf(opening, format)) + (opening?.kind === 'heading' && second !== undefined ? presenceOf(second, format) : 0);
   return (
     <View style={first ? {} : styles.next}>
-      <View style={styles.heading} minPresenceAhead={90}><Words style={styles.words}>{`${number} ${section.title}`}</Words></View>
-      {opening === undefined ? null : <BlockOnPaper block={opening} format={format} />}
-      {rest.map((block, index) => <BlockOnPaper key={index} block={block} format={format} />)}
+      <View style={styles.heading} minPresenceAhead={ahead}><Words style={styles.words}>{`${number} ${section.title}`}</Words></View>
+      <BlocksOnPaper blocks={section.blocks} format={format} />
     </View>
   );
 }

@@ -41,5 +41,5 @@ async function keepDraft(actor: Actor, raw: Raw): Promise<Outcome> {
 
 export async function dropDraft(actor: Actor): Promise<Outcome> {
   await takeAway(database(), actor);
-  return { ok: true, then: '/incidents/new?empty=yes' };
+  return { ok: true, then: `/incidents/new?empty=${Date.now()}` };
 }

@@ -30,5 +30,5 @@ function linesOf(pack: Pack): readonly string[] {
   if (cell?.fullV === null || cell === undefined) return [kind, 'Do not charge'];
   const { energyWh, chargeAt1C } = packFigures(pack, cell);
   const full = pack.cellType === 'not-marked' ? 'full voltage not known: do not charge' : `full ${cell.fullV.toFixed(2)} V a cell`;
-  return [kind, full, `${energyWh === null ? '' : `${energyWh.toFixed(1)} Wh, `}at most ${chargeAt1C.toFixed(2)} A`, 'Smoke: leave, call from outside'];
+  return [kind, full, ...(energyWh === null ? [] : [`${energyWh.toFixed(1)} Wh`]), `charge at ${chargeAt1C.toFixed(2)} A or less`, 'Smoke: leave, call from outside'];
 }

@@ -15,6 +15,7 @@ export function answersOnPaper(content: Content, version: VersionRecord, evidenc
     const answer = kept.get(question.id);
     const words = answerWords(question, answer?.value, answer?.notSureTicks ?? []);
     return {
+      id: question.id,
       section: question.section,
       question: question.text,
       answer: words,

@@ -52,6 +52,7 @@ export function assessmentFacts(makings: PaperMakings): AssessmentFacts {
     verifyAt: makings.verifyAt,
     school: { name: school.schoolName, employer: school.schoolName },
     place: `${version.title}, ${version.siteName}`,
+    keyHolder: [material.site?.keyHolder ?? '', material.site?.keyHolderPhone ?? ''].filter((part) => part !== '').join(', '),
     season: version.season === '' ? 'no season named' : `Season ${version.season}`,
     preparer: signer(makings.preparer),
     officer: signer(makings.officer),
@@ -99,5 +100,5 @@ function packOnPaper(pack: PaperMaterial['packs'][number], style: DateStyle): Pa
 }
 
 function retentionWords({ schoolName }: CurrentSchool): string {
-  return `Of those who were near an incident ${schoolName} keeps roles and initials, no more than needed; photos lose their location. Who may see them is set by role. Ask the school to see or remove what it keeps of you.`;
+  return `Of those who were near an incident ${schoolName} keeps roles and initials, no more than needed; photos lose their location, and no face or name of a pupil is to be on them. Nothing is kept of anybody’s illness: numbers only. Signed papers and the log are kept as long as the school keeps its safety records; what is known of a person is removed when they ask and the law allows it. Organisers and safety officers see incidents in full, others only their own. Ask the school to see or remove what it keeps of you.`;
 }

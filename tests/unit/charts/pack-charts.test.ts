@@ -18,10 +18,10 @@ describe('cells on their rulers', () => {
     expect(cellFinding([null, null])).toBe('2 cells. 2 cells read nothing.');
   });
 
-  it.each([WIDE, NARROW])('draws a pointer for each cell that reads, in the ember where it presses, at %s px', (width) => {
+  it.each([WIDE, NARROW])('draws a pointer for each cell that reads, a disc in ember where it presses, at %s px', (width) => {
     const scene = cellScene([3.72, null, 3.41], LIMITS, [2, 3], width);
-    const pointers = scene.marks.filter((mark) => mark.kind === 'path');
-    expect(pointers.map(({ role }) => role)).toEqual(['ink', 'ember']);
+    expect(scene.marks.filter((mark) => mark.kind === 'path').map(({ role }) => role)).toEqual(['ink']);
+    expect(circles(scene).map(({ role }) => role)).toEqual(['ember']);
     expect(scene.marks.every((mark) => inside(scene, mark))).toBe(true);
     expect(scene.marks).toContainEqual(expect.objectContaining({ kind: 'text', text: 'nothing', role: 'ember' }));
   });

@@ -24,7 +24,7 @@ describe('readForm', () => {
 
   it('keeps files for the schema only, and takes a file nobody chose as absent', () => {
     const photo = new File(['x'], 'x.jpg');
-    const { input, typed } = readForm(formOf([['photo', photo], ['plan', new File([], '')]]));
+    const { input, typed } = readForm(formOf([['photo', photo], ['plan', new File([], '')], ['map', new File([], 'undefined')]]));
     expect(input).toEqual({ photo });
     expect(typed).toEqual({});
   });

@@ -53,6 +53,7 @@ describe('the trend of the cell spread', () => {
     expect(rising).toMatchObject({ trend: 'rising', words: expect.stringContaining('drift apart by 10.1 mV a month') as string });
     expect(spreadTrend(checks([0.01, 0.02, 0.01, 0.02, 0.01, 0.015])).trend).toBe('not shown');
     expect(spreadTrend(checks([0.01, 0.09]))).toMatchObject({ trend: 'too few', mvAMonth: null });
+    expect(spreadTrend([0.01, 0.02, 0.03, 0.04, 0.05, 0.4].map((cellSpread, at) => checkForTest(later(at), { cellSpread })))).toMatchObject({ trend: 'too few', words: '6 checks within two weeks: too close together to tell a trend.' });
     expect(spreadTrend([])).toMatchObject({ trend: 'too few', points: [] });
   });
 

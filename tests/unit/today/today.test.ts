@@ -28,7 +28,7 @@ describe('Today', () => {
     for (const role of ROLES) {
       const { now } = today({ role, packs: [pack('W-19', 'say where')], papers: [signed({ force: 'suspended', reason: 'Smoke.' })] });
       expect(now[0]).toMatchObject({ id: 'packs-say-where', href: '/packs/W-19' });
-      expect(now[0]?.why).toContain('nobody goes near it');
+      expect(now[0]?.why).toContain('everybody away, out, alarm, call');
     }
   });
 

@@ -33,7 +33,6 @@ interface NewIncidentPageProps { readonly searchParams: Promise<{ readonly empty
 export default async function NewIncidentPage({ searchParams }: NewIncidentPageProps) {
   const actor = await requireMay('incident.record');
   const [form, { empty }] = [await incidentForm(actor), await searchParams];
-  const key = one(form.typed, 'clientKey') ?? '';
   const fields = (names: readonly FactName[]) => names.map((name) => <FactFields key={name} name={name} typed={form.typed} choices={form} timeZone={form.timeZone} />);
   return (
     <Sheet marginLabel="Beside the form" margin={<BesideForm />}>
@@ -49,8 +48,9 @@ export default async function NewIncidentPage({ searchParams }: NewIncidentPageP
             </Notice>
           )}
         </div>
-        <ActionForm key={key} action={saveIncidentAction} id={FORM} faultsTitle="Not saved yet. Look at this again">
-          <FormHidden name="clientKey" value={key} />
+        {/* Keyed by the address alone: without a script React finds what the action answered by this key. */}
+        <ActionForm key={empty ?? 'form'} action={saveIncidentAction} id={FORM} faultsTitle="Not saved yet. Look at this again">
+          <FormHidden name="clientKey" value={one(form.typed, 'clientKey') ?? ''} />
           {fields(FIRST)}
           <Section id="more" title="More, when there is time">
             <div className="stack fields">
@@ -63,7 +63,7 @@ export default async function NewIncidentPage({ searchParams }: NewIncidentPageP
             <FormSubmit><SaveWords formId={FORM} /></FormSubmit>
             <FormSubmit kind="plain" name="intent" value="draft">Keep as a draft</FormSubmit>
           </div>
-          <KeepTyped formId={FORM} personId={form.personId} fresh={empty !== undefined} />
+          <KeepTyped formId={FORM} personId={form.personId} emptied={empty ?? null} />
         </ActionForm>
       </div>
     </Sheet>

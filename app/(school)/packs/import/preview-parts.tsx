@@ -1,6 +1,7 @@
 import { FormSubmit } from '@/app/_components/form/form-fields';
 import { Notice } from '@/app/_components/ui/notice';
 import { Table } from '@/app/_components/ui/table';
+import { CELL_TYPE_WORDS } from '@/lib/packs/csv-columns';
 import type { TableFault } from '@/lib/packs/read-pack-table';
 import type { ImportPreview } from '@/lib/server/packs/import-packs';
 
@@ -44,7 +45,7 @@ function Packs({ packs }: Pick<ImportPreview, 'packs'>) {
         { head: 'Label', cell: ({ input }) => input.label },
         { head: 'Cells', numeric: true, cell: ({ input }) => input.series },
         { head: 'mAh', numeric: true, cell: ({ input }) => input.capacityMah },
-        { head: 'Full', cell: ({ input }) => input.cellType },
+        { head: 'Full', cell: ({ input }) => CELL_TYPE_WORDS[input.cellType][0] },
         { head: 'Batch', cell: ({ input }) => input.batch },
         { head: 'Bought', cell: ({ input }) => input.boughtOn },
       ]}

@@ -31,15 +31,15 @@ function forceWords({ force, until, drifts }: SignedFact): string {
 }
 
 const WORDS: Readonly<Record<CoverLine['what'], (now: string, covered: string) => string>> = {
-  packs: (now, covered) => `${now} packs now, ${covered} covered`,
-  storedWh: (now, covered) => `${now} Wh in the store, ${covered} Wh covered`,
-  sessions: (now, covered) => `${now} sessions since it was signed, ${covered} covered`,
-  people: (now, covered) => `${now} people at the last count, ${covered} covered`,
+  packs: (now, covered) => `${now} packs now, ${covered} on the paper`,
+  storedWh: (now, covered) => `${now} Wh in the store, ${covered} Wh on the paper`,
+  sessions: (now, covered) => `${now} sessions since it was signed, ${covered} on the paper`,
+  people: (now, covered) => `${now} people at the last count, ${covered} on the paper`,
 };
 
 const NOT_COUNTED: Readonly<Record<CoverLine['what'], (covered: string) => string>> = {
-  packs: (covered) => `${covered} packs covered`, storedWh: (covered) => `${covered} Wh in the store covered; what lies there is not known`,
-  sessions: (covered) => `${covered} sessions covered`, people: (covered) => `${covered} people covered; nobody was counted yet`,
+  packs: (covered) => `${covered} packs on the paper`, storedWh: (covered) => `${covered} Wh in the store on the paper; what lies there is not known`,
+  sessions: (covered) => `${covered} sessions on the paper`, people: (covered) => `${covered} people on the paper; nobody was counted yet`,
 };
 
 /** A bar to the covered figure, and the part beyond it. */

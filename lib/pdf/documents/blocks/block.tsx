@@ -5,29 +5,41 @@ import { textWidth } from '../../render/paper-size';
 import { TYPE } from '../../render/paper-type';
 import { SceneDrawing } from '../../render/scene-drawing';
 import { Words } from '../../render/words';
+import { presenceOf } from './presence';
 import { TableOnPaper } from './table';
 
 interface OnPaper<Kind extends Block['kind']> { readonly block: Extract<Block, { readonly kind: Kind }> }
 
+/** Blocks one after the other; what heads something knows how much of it has to stay with it. */
+export function BlocksOnPaper({ blocks, format }: { readonly blocks: readonly Block[]; readonly format: Paper['format'] }) {
+  return blocks.map((block, index) => {
+    const next = blocks[index + 1];
+    return <BlockOnPaper key={index} block={block} format={format} ahead={next === undefined ? 0 : presenceOf(next, format)} />;
+  });
+}
+
+interface BlockProps { readonly block: Block; readonly format: Paper['format']; /** points that a heading needs below it */ readonly ahead: number }
+
 /** One block of a paper, as it stands on a page. */
-export function BlockOnPaper({ block, format }: { readonly block: Block; readonly format: Paper['format'] }) {
+function BlockOnPaper({ block, format, ahead }: BlockProps) {
   switch (block.kind) {
-    case 'heading': return <View style={styles.heading} minPresenceAhead={60}><Words style={styles.headingWords}>{block.text}</Words></View>;
+    case 'heading': return <View style={styles.heading} minPresenceAhead={ahead}><Words style={styles.headingWords}>{block.text}</Words></View>;
     case 'text': return <Words style={[styles.text, TONES[block.tone ?? 'plain']]}>{block.text}</Words>;
     case 'facts': return <FactsOnPaper block={block} />;
     case 'list': return <ListOnPaper block={block} />;
-    case 'table': return <TableOnPaper block={block} />;
+    case 'table': return <TableOnPaper block={block} format={format} />;
     case 'figure': return <FigureOnPaper block={block} format={format} />;
     case 'notice': return <NoticeOnPaper block={block} />;
   }
 }
 
 function FactsOnPaper({ block }: OnPaper<'facts'>) {
+  const inTwo = block.columns === 2;
   return (
-    <View style={styles.facts}>
+    <View style={inTwo ? [styles.facts, styles.inTwo] : styles.facts}>
       {block.rows.map(({ name, value, under }, index) => (
-        <View key={index} style={styles.fact} wrap={false}>
-          <Words style={styles.factName}>{name}</Words>
+        <View key={index} style={inTwo ? [styles.fact, styles.half] : styles.fact} wrap={false}>
+          <Words style={inTwo ? [styles.factName, styles.halfName] : styles.factName}>{name}</Words>
           <View style={styles.factValue}>
             <Words style={styles.value}>{value}</Words>
             {under === undefined ? null : <Words style={styles.under}>{under}</Words>}
@@ -39,12 +51,13 @@ function FactsOnPaper({ block }: OnPaper<'facts'>) {
 }
 
 function ListOnPaper({ block }: OnPaper<'list'>) {
+  const size = block.small === true ? styles.smallWords : {};
   return (
     <View style={styles.list}>
       {block.items.map(({ lead, text }, index) => (
         <View key={index} style={styles.item} wrap={false}>
-          <Words style={styles.mark}>{block.ordered === true ? String(index + 1) : '–'}</Words>
-          <Words style={styles.itemWords}><Words style={styles.strong}>{lead}</Words>{text === undefined ? '' : ` ${text}`}</Words>
+          <Words style={[styles.mark, size]}>{block.ordered === true ? String(index + 1) : '–'}</Words>
+          <Words style={[styles.itemWords, size]}><Words style={styles.strong}>{lead}</Words>{text === undefined ? '' : ` ${text}`}</Words>
         </View>
       ))}
     </View>
@@ -75,6 +88,10 @@ const styles = StyleSheet.create({
   text: { marginTop: 3, marginBottom: 3, fontSize: TYPE.body, lineHeight: 1.4 },
   facts: { marginTop: 6, marginBottom: 6, borderTopWidth: 0.75, borderTopColor: COLOUR.line },
   fact: { flexDirection: 'row', gap: 10, paddingTop: 3, paddingBottom: 3, borderBottomWidth: 0.75, borderBottomColor: COLOUR.line },
+  inTwo: { flexDirection: 'row', flexWrap: 'wrap', columnGap: 14 },
+  half: { width: '48%' },
+  halfName: { width: 92 },
+  smallWords: { fontSize: TYPE.small, lineHeight: 1.3 },
   factName: { width: 150, fontSize: TYPE.table, lineHeight: 1.3, color: COLOUR.ink2 },
   factValue: { flex: 1 },
   value: { fontSize: TYPE.body, lineHeight: 1.3 },

@@ -1,22 +1,30 @@
 import { StyleSheet, View } from '@react-pdf/renderer';
-import type { Block, Cell, Column } from '@/lib/papers/paper';
+import type { Block, Cell, Column, Paper } from '@/lib/papers/paper';
 import { GradeShape } from '../../render/grade-shape';
 import { COLOUR } from '../../render/paper-colours';
+import { textWidth } from '../../render/paper-size';
 import { TYPE } from '../../render/paper-type';
 import { Words } from '../../render/words';
+import { COLUMN_GAP, tablePresence } from './presence';
 
 type Table = Extract<Block, { readonly kind: 'table' }>;
 
-/** A table whose head comes again on every page, and whose rows are never torn. */
-export function TableOnPaper({ block }: { readonly block: Table }) {
+/**
+ * A table whose head comes again on every page, and whose rows are never torn. The caption stands before the part that
+ * repeats, so that a page on which no row fits has neither.
+ */
+export function TableOnPaper({ block, format }: { readonly block: Table; readonly format: Paper['format'] }) {
   const { caption, columns, rows, empty } = block;
+  const ahead = tablePresence(columns, rows[0], empty, textWidth(format));
   return (
-    <View style={styles.table}>
-      <View minPresenceAhead={70}><Words style={styles.caption}>{caption}</Words></View>
-      {rows.length === 0
-        ? <Words style={styles.empty}>{empty}</Words>
-        : <><HeadRow columns={columns} />{rows.map((row, index) => <Row key={index} columns={columns} cells={row} />)}</>}
-    </View>
+    <>
+      <View style={styles.captionPlace} minPresenceAhead={ahead}><Words style={styles.caption}>{caption}</Words></View>
+      <View style={styles.table}>
+        {rows.length === 0
+          ? <Words style={styles.empty}>{empty}</Words>
+          : <><HeadRow columns={columns} />{rows.map((row, index) => <Row key={index} columns={columns} cells={row} />)}</>}
+      </View>
+    </>
   );
 }
 
@@ -57,12 +65,13 @@ function CellOnPaper({ cell, column }: { readonly cell: Cell; readonly column: C
 const alignOf = (column: Column): { readonly textAlign?: 'right' } => (column.align === undefined ? {} : { textAlign: column.align });
 
 const styles = StyleSheet.create({
-  table: { marginTop: 8, marginBottom: 8 },
+  captionPlace: { marginTop: 8 },
+  table: { marginBottom: 8 },
   caption: { fontSize: TYPE.subheading, fontWeight: 700, lineHeight: 1.25, marginBottom: 3 },
   empty: { fontSize: TYPE.table, lineHeight: 1.35, color: COLOUR.ink2 },
-  head: { flexDirection: 'row', gap: 7, paddingBottom: 2, borderBottomWidth: 1, borderBottomColor: COLOUR.ink },
+  head: { flexDirection: 'row', gap: COLUMN_GAP, paddingBottom: 2, borderBottomWidth: 1, borderBottomColor: COLOUR.ink },
   headWords: { fontSize: TYPE.small, fontWeight: 700, lineHeight: 1.25 },
-  row: { flexDirection: 'row', gap: 7, paddingTop: 3, paddingBottom: 3, borderBottomWidth: 0.5, borderBottomColor: COLOUR.line },
+  row: { flexDirection: 'row', gap: COLUMN_GAP, paddingTop: 3, paddingBottom: 3, borderBottomWidth: 0.5, borderBottomColor: COLOUR.line },
   cell: { fontSize: TYPE.table, lineHeight: 1.3 },
   under: { fontSize: TYPE.small, lineHeight: 1.25, color: COLOUR.ink2 },
   grade: { flexDirection: 'row', gap: 3, alignItems: 'center' },

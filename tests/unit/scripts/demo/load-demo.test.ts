@@ -97,7 +97,7 @@ describe('the demo school', () => {
     expect(requests).toHaveLength(2);
     for (const { at, settledAt } of requests) expect(sessions.filter(({ startedAt }) => startedAt > at && (settledAt === null || startedAt < settledAt))).toEqual([]);
     const stopped = sessions.filter((session) => stateOfSession(session) === 'stopped');
-    expect(stopped.map(openingShortfalls)).toEqual([['the smoke detection is off or covered']]);
+    expect(stopped.map(openingShortfalls)).toEqual([['the smoke detection is off, or something is put over it']]);
     expect(stopped.flatMap(({ packs }) => packs)).toEqual([]);
   });
 

@@ -14,7 +14,7 @@ export function ActionsPart({ incident: { id, actions }, style, today, mayAdd }:
     <Section id="actions" title="Corrective actions">
       {actions.length === 0 ? <p>None yet.</p> : (
         <Table
-          caption="Corrective actions"
+          caption="What is to be done, by whom, by when"
           rows={actions}
           rowKey={(action) => action.id}
           presses={({ state, dueOn }) => state === 'open' && dueOn < today}

@@ -1,8 +1,8 @@
-import type { VerdictWords } from '@/lib/content/model';
+import type { PackVerdict, VerdictWords } from '@/lib/content/model';
 import type { TemperatureUnit } from '@/lib/packs/checks/check-answers';
 import type { CheckRecord } from '@/lib/packs/checks/check-record';
 import { signWords, wordsOfVerdict } from '@/lib/packs/checks/verdict-words';
-import { mustBeIsolatedNow, type PackHistory } from '@/lib/packs/pack-history';
+import { mustBeIsolatedNow, type PackHistory, placeOfIsolated, SETTLED_PLACES } from '@/lib/packs/pack-history';
 import { blockedUses, blockedWords } from '@/lib/packs/states/blocked-uses';
 import { stateWords } from '@/lib/packs/states/pack-states';
 import { PACK_LIMITS } from '@/lib/server/packs/pack-limits';
@@ -19,8 +19,8 @@ interface VerdictPartProps {
 export function VerdictPart({ history, unit, style, officerPhone }: VerdictPartProps) {
   const { pack, checks } = history;
   const last = checks[0] ?? null;
-  const presses = mustBeIsolatedNow(history) || (last?.result.verdict === 'leave' && pack.state === 'isolated');
   const verdict = verdictShown(history);
+  const presses = mustBeIsolatedNow(history) || verdict === 'leave';
   const words = verdict === null ? null : wordsOfVerdict(PACK_LIMITS, verdict);
   const blocked = blockedUses(PACK_LIMITS, pack, last);
   const order = blockedWords(blocked.uses);
@@ -35,12 +35,18 @@ export function VerdictPart({ history, unit, style, officerPhone }: VerdictPartP
   );
 }
 
-/** Isolated packs are spoken of as such, whatever a later check of theirs found. */
-function verdictShown({ pack, checks }: PackHistory): 'fit' | 'watch' | 'retire' | 'isolate' | 'leave' | null {
+/** Whose words are shown. Of an isolated pack those that tell what to do, until it is where it should be. */
+function verdictShown(history: PackHistory): PackVerdict | null {
+  const { pack, checks } = history;
   const last = checks[0]?.result.verdict ?? null;
-  if (pack.state === 'isolated') return last === 'leave' ? 'leave' : 'isolate';
+  if (pack.state === 'isolated') return isSettled(history) ? null : last === 'leave' ? 'leave' : 'isolate';
   if (pack.state === 'retired') return 'retire';
   return pack.state === 'handed-over' ? null : last;
+}
+
+function isSettled(history: PackHistory): boolean {
+  const place = placeOfIsolated(history)?.placeNow ?? null;
+  return place !== null && SETTLED_PLACES.includes(place);
 }
 
 function titleOf(history: PackHistory, words: VerdictWords | null): string {

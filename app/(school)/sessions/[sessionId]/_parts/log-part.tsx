@@ -17,7 +17,7 @@ export function LogPart({ session, register }: LogPartProps) {
   const chargesOf = (id: string): number => session.packs.find(({ packId }) => packId === id)?.charges ?? 0;
   return (
     <Section id="log" title="Log packs">
-      {ready.length === 0 ? <p>No pack may be charged: <Link href="/packs" prefetch={false}>check them</Link> first.</p> : (
+      {ready.length === 0 ? <p>No pack may be charged now. <Link href="/packs" prefetch={false}>What each needs</Link></p> : (
         <ActionForm action={logPacksAction} id="log-packs" faultsTitle="Not logged">
           <FormHidden name="sessionId" value={session.id} />
           <FormHidden name="revision" value={String(session.revision)} />

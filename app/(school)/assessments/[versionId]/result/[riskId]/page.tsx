@@ -24,7 +24,7 @@ export default async function RiskOfVersionPage({ params }: PageProps) {
   return (
     <Sheet>
       <PageHead crumb={<><Link href={`/assessments/${versionId}/result#ranking`} prefetch={false}><Icon name="left" />Ranking</Link><span>{risk.rank} of {result.risks.length}</span></>} title={risk.title} />
-      <RiskPage content={content} risk={risk} result={result} />
+      <RiskPage content={content} risk={risk} result={result} level={2} />
       {next === undefined ? null : <p className="after"><Link href={`/assessments/${versionId}/result/${next.id}`} prefetch={false}>Next: {next.title}</Link></p>}
     </Sheet>
   );

@@ -1,0 +1,19 @@
+import { type Block, type PaperSection, text } from '../paper';
+import type { AssessmentFacts } from './facts';
+
+/** What an officer asks to see a record of, by the questions that ask for it. */
+const RECORDS: readonly { readonly caption: string; readonly questions: readonly string[] }[] = [
+  { caption: 'Training', questions: ['people-trained', 'people-named', 'people-adult', 'people-kit'] },
+  { caption: 'Drill, first aid, who needs help', questions: ['room-leave', 'response-ready', 'people-needs', 'people-help', 'people-breathing'] },
+  { caption: 'Electricity', questions: ['electric-load', 'electric-circuit', 'electric-kit'] },
+];
+
+/** Training, drill and electricity as they were answered, with what is on file: the note says who, when and where. */
+export function recordSection({ answers }: AssessmentFacts): PaperSection {
+  const blocks = RECORDS.map(({ caption, questions }): Block => ({
+    kind: 'table', caption, columns: [{ head: 'Question', width: 4 }, { head: 'Answer', width: 4 }, { head: 'Record: by whom, when, where kept', width: 3 }],
+    rows: answers.filter(({ id, standing }) => questions.includes(id) && standing !== 'does not apply').map((answer) => [answer.question, answer.answer === '' ? 'not answered' : answer.answer, { text: answer.note, under: answer.evidence === '' ? 'no record attached' : answer.evidence }]),
+    empty: 'Nothing of this was asked.',
+  }));
+  return { id: 'records', title: 'Training, drill and electricity', blocks: [text('Numbers and posts only: nobody’s name, age or illness stands here.', 'quiet'), ...blocks] };
+}
