@@ -45,6 +45,11 @@ function revision(sent: string | undefined): number {
   return digits === undefined ? -1 : Number(digits);
 }
 
+/** What somebody left as empty as they found it: whatever another person answered meanwhile stands. */
+export function isUntouched({ seen, value, note }: AnswerOfPage): boolean {
+  return seen === 0 && value === null && note === '';
+}
+
 /** An answer that somebody else changed since the page was opened, and what is sent now. */
 export interface Conflict { readonly question: Question; readonly kept: AnswerRecord | null; readonly sent: AnswerOfPage }
 

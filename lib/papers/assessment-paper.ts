@@ -42,7 +42,7 @@ export function assessmentPaper(facts: AssessmentFacts): Paper {
       actionSection(facts),
       controlSection(facts, venue.states),
       roomSection(facts, venue),
-      screeningSection(facts, venue),
+      screeningSection(facts),
       ...responseSections(facts, venue),
       openQuestions(facts),
       recordSection(facts),

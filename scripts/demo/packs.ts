@@ -5,7 +5,7 @@ import { recordCheck } from '@/lib/db/packs/record-check';
 import type { Member } from '@/lib/db/people/find-member';
 import { schoolScope } from '@/lib/db/scope';
 import { addPacks as decideNewPacks } from '@/lib/packs/change-pack';
-import { ANSWERS, cellField, type CheckTyped, FIRST_LOOK, HIT_FIELD, yesNoMeasures } from '@/lib/packs/checks/check-answers';
+import { cellField, type CheckTyped, FIRST_LOOK, HIT_FIELD, yesNoMeasures } from '@/lib/packs/checks/check-answers';
 import { CHECK_PAGE_IDS } from '@/lib/packs/checks/check-pages';
 import { takeCheck } from '@/lib/packs/checks/take-check';
 import type { PackHistory } from '@/lib/packs/pack-history';
@@ -38,7 +38,7 @@ export async function check(world: World, by: Member, at: Date, label: string, f
 }
 
 function soundAnswers({ pack, checks }: PackHistory): CheckTyped {
-  const no: (typeof ANSWERS)[number] = 'no';
+  const no = 'no';
   const asked = CHECK_PAGE_IDS.flatMap((page) => yesNoMeasures(LIMITS, page, pack)).filter((measure) => measure !== 'firstChargeWentWell');
   const cells = Object.fromEntries(Array.from({ length: pack.series }, (_, cell) => [cellField(cell + 1), (3.8 + 0.01 * ((cell + pack.label.length + checks.length) % 3)).toFixed(2)]));
   return { ...Object.fromEntries(asked.map((measure) => [measure, no])), marked: 'yes', warming: checks.length === 0 ? FIRST_LOOK : no, hoursSinceUse: '24', [HIT_FIELD]: 'no', hoursSinceCharge: '40', hoursFull: '0', ...cells };

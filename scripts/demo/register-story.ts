@@ -5,8 +5,8 @@ import type { Entry, World } from './world';
 const numbered = (from: number, to: number): readonly string[] => Array.from({ length: to - from + 1 }, (_, index) => `W-${String(from + index).padStart(2, '0')}`);
 
 /** The packs of the season's beginning, and six that were bought lately and that nobody has checked yet. */
-export const FIRST_PACKS = numbered(1, 24);
-export const NEW_PACKS = numbered(25, 30);
+const FIRST_PACKS = numbered(1, 24);
+const NEW_PACKS = numbered(25, 30);
 
 /** The register: packs entered, checked every four weeks, and what became of those that were hit or grew old. */
 export function registerStory(world: World): readonly Entry[] {

@@ -80,7 +80,7 @@ test('it is read and handed over by keyboard alone, and a wrong password signs n
   await page.getByLabel('Your password').focus();
   await page.keyboard.type(organiser.password);
   await page.keyboard.press('Enter');
-  await expect(page).toHaveURL(`${overview}/result`, { timeout: 45_000 });
+  await expect(page).toHaveURL(`${overview}/result`, { timeout: 90_000 });
   await expect(page.getByRole('heading', { name: `With ${officer.name}` })).toBeVisible();
   await page.goto(`${overview}/paper`);
   await expect(page.getByRole('region', { name: 'The paper', exact: true })).toContainText(/SB-[0-9A-Z]{4}-[0-9A-Z]{4}/);

@@ -29,7 +29,7 @@ export default async function IncidentsPage({ searchParams }: { readonly searchP
       {all === 0 ? <NoneYet /> : <IncidentFilters query={query} />}
       <p className="vh" role="status">{shown.length === 1 ? 'One incident shown' : `${shown.length} incidents shown`}</p>
       {all > 0 && shown.length === 0 ? <p>No incident is like that. <Link href="/incidents" prefetch={false}>Show all</Link></p> : null}
-      {shown.length > 0 ? <IncidentTable incidents={shown} names={await factNames(actor)} presses={mayClose} /> : null}
+      {shown.length > 0 ? <div className="incident-tools"><IncidentTable incidents={shown} names={await factNames(actor)} presses={mayClose} /></div> : null}
     </Sheet>
   );
 }

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { ButtonLink } from '@/app/_components/ui/button';
 import { Empty } from '@/app/_components/ui/empty';
 import { MarginNote } from '@/app/_components/ui/margin-note';
@@ -27,7 +28,7 @@ export default async function SessionsPage({ searchParams }: SessionsPageProps) 
       {can(actor.role, 'session.log') ? <div className="act-row"><ButtonLink kind="main" href="/sessions/new">Make the opening check</ButtonLink>{all === 0 ? null : <ButtonLink href={`/sessions/list.csv?find=${encodeURIComponent(query.find)}`} download="sessions.csv">Save as CSV</ButtonLink>}</div> : null}
       {all === 0
         ? <Empty title="Nothing is logged"><p>A session begins with a look round: detection on, ways out clear, a first-aider here. Then log which packs were charged and which crashed.</p></Empty>
-        : <><SessionSearch find={query.find} />{shown.length === 0 ? <p>No session is like that. <a href="/sessions">Show all</a></p> : <SessionTable sessions={shown} style={school} />}</>}
+        : <><SessionSearch find={query.find} />{shown.length === 0 ? <p>No session is like that. <Link href="/sessions" prefetch={false}>Show all</Link></p> : <SessionTable sessions={shown} style={school} />}</>}
     </Sheet>
   );
 }
@@ -36,7 +37,7 @@ function AboutLog({ seesTrend }: { readonly seesTrend: boolean }) {
   return (
     <>
       <MarginNote title="Why charges are counted">An incident says little without how often nothing happened. Counted charges say how often it could have.</MarginNote>
-      {seesTrend ? <MarginNote title="The trend"><p><a href="/trend">Incidents for 1,000 charges</a></p></MarginNote> : null}
+      {seesTrend ? <MarginNote title="The trend"><p><Link href="/trend" prefetch={false}>Incidents for 1,000 charges</Link></p></MarginNote> : null}
     </>
   );
 }

@@ -1,5 +1,6 @@
 'use client';
 
+import Image from 'next/image';
 import { FormSubmit } from '@/app/_components/form/form-fields';
 import type { EvidenceShown } from '@/lib/assessments/asked-question';
 import { DROP_FIELD } from '@/lib/assessments/page-fields';
@@ -13,8 +14,7 @@ export function AnswerPhotos({ photos, question, mayDrop }: AnswerPhotosProps) {
     <ul className="photos">
       {photos.map((photo, index) => (
         <li key={photo.id}>
-          {/* Behind a sign-in and never the same size twice: there is nothing for an optimiser to keep. */}
-          <a href={photo.address}><img src={photo.address} alt={`Photo ${index + 1} to “${question}”`} width={88} height={66} loading="lazy" /></a>
+          <a href={photo.address}><Image unoptimized src={photo.address} alt={`Photo ${index + 1} to “${question}”`} width={88} height={66} /></a>
           <span className="small muted">{photo.by}</span>
           {mayDrop ? <FormSubmit kind="plain" size="small" name={DROP_FIELD} value={photo.id}>Take it away<span className="vh">: photo {index + 1} to {question}</span></FormSubmit> : null}
         </li>

@@ -7,7 +7,7 @@ export function answersAnnex({ answers, content }: AssessmentFacts): PaperSectio
   const blocks = content.sections.flatMap((section): readonly Block[] => {
     const rows = answers.filter((answer) => answer.section === section.id && answer.standing !== 'does not apply');
     if (rows.length === 0) return [];
-    return [{ kind: 'table', caption: section.title, columns: [{ head: 'Question', width: 5 }, { head: 'Answer', width: 4 }, { head: 'Note, evidence', width: 3 }], rows: rows.map((row) => [row.question, row.answer, row.evidence === '' ? { text: row.note, under: row.standing === 'answered' ? 'no evidence' : '' } : { text: row.note, under: row.evidence }]), empty: '' }];
+    return [{ kind: 'table', caption: section.title, columns: [{ head: 'Question', width: 4 }, { head: 'Answer, note', width: 6.4 }, { head: 'Evidence', width: 1.6 }], rows: rows.map((row) => [row.question, { text: row.answer === '' ? row.standing : row.answer, under: row.note }, row.evidence === '' ? 'none' : row.evidence]), empty: '' }];
   });
   const hidden = answers.filter((answer) => answer.standing === 'does not apply').map((answer) => answer.question);
   return { id: 'answers', title: 'Annex: all answers', blocks: [...blocks, ...(hidden.length === 0 ? [] : [text(`Not asked, because earlier answers say that they do not arise: ${hidden.join('; ')}`, 'quiet')])] };
@@ -17,8 +17,8 @@ export function packsAnnex({ packs }: AssessmentFacts): PaperSection {
   const isolated = packs.filter((pack) => pack.state === 'isolated').length;
   return { id: 'packs', title: 'Annex: packs', blocks: [text(`${packs.length} ${packs.length === 1 ? 'pack' : 'packs'} in the register, ${isolated === 0 ? 'none' : isolated} isolated.`), {
     kind: 'table', caption: 'The register on the day of signing',
-    columns: [{ head: 'Label', width: 1.4 }, { head: 'Kind, marking', width: 3 }, { head: 'Wh', width: 1, align: 'right' }, { head: 'From', width: 2 }, { head: 'Age', width: 1.5 }, { head: 'Last check', width: 2 }, { head: 'State', width: 1.6 }, { head: 'Place', width: 2 }],
-    rows: packs.map((pack) => [pack.label, { text: pack.kind, under: pack.fullVoltage }, rounded(pack.energyWh), pack.source, pack.age, pack.lastCheck, pack.state, pack.place]),
+    columns: [{ head: 'Label', width: 1.4 }, { head: 'Kind, full voltage', width: 3.4 }, { head: 'Wh', width: 1, align: 'right' }, { head: 'From', width: 1.8 }, { head: 'Age', width: 2 }, { head: 'Last check', width: 2.8 }, { head: 'State', width: 1.6 }, { head: 'Place', width: 2 }],
+    rows: packs.map((pack) => [pack.label, `${pack.kind}, ${pack.fullVoltage}`, rounded(pack.energyWh), pack.source, pack.age, pack.lastCheck, pack.state, pack.place]),
     empty: 'No pack is in the register.',
   }] };
 }

@@ -8,8 +8,8 @@ export function basisSection({ result, content, edition, retention, logEnd }: As
     { kind: 'facts', rows: [
       { name: 'Content', value: `edition ${edition}, version ${content.version}` },
       { name: 'Calculation', value: `engine ${result.engineVersion}, ${result.draws} draws, seed ${result.seed}` },
-      { name: 'Fingerprint of what was worked out', value: result.inputHash },
-      { name: 'The school’s log when this was made', value: logEnd === null ? 'noted when it is signed' : `entry ${logEnd.number}`, ...(logEnd === null ? {} : { under: `${logEnd.hash}. Nothing before it can be altered without this number failing to fit.` }) },
+      { name: 'Fingerprint of what was worked out', value: inGroups(result.inputHash) },
+      { name: 'The school’s log when this was made', value: logEnd === null ? 'noted when it is signed' : `entry ${logEnd.number}`, ...(logEnd === null ? {} : { under: `${inGroups(logEnd.hash)}. Nothing before it can be altered without this number failing to fit.` }) },
     ] },
     { kind: 'table', caption: 'What most widens the result', columns: [{ head: 'What', width: 5 }, { head: 'If', width: 3 }, { head: 'Harm, low to high', width: 3 }], rows: result.doubt.slice(0, 12).map((one) => [one.title, one.between, `${short(one.harmLow)} to ${short(one.harmHigh)}`]), empty: 'Nothing does.' },
     heading('Assumptions and sources'),
@@ -36,12 +36,14 @@ function judged(assumptions: Assumptions, edition: number): string {
 function bySource(assumptions: Assumptions): readonly { readonly lead: string; readonly text: string }[] {
   const groups = new Map<string, string[]>();
   for (const one of assumptions) {
-    const lead = `${capital(one.kind)}: ${one.source}.`;
+    const key = `${capital(one.kind)}.\n${capital(one.source)}:`;
     const figure = `${one.what} ${typeof one.value === 'number' ? short(one.value) : one.value}${one.unit === '' || one.unit === '-' ? '' : ` ${one.unit}`}`;
-    groups.set(lead, [...(groups.get(lead) ?? []), figure]);
+    groups.set(key, [...(groups.get(key) ?? []), figure]);
   }
-  return [...groups].map(([lead, figures]) => ({ lead, text: `${figures.join('; ')}.` }));
+  return [...groups].map(([key, figures]) => { const [lead = '', source = ''] = key.split('\n'); return { lead, text: `${source} ${figures.join('; ')}.` }; });
 }
 
+/** To be read out and to be broken over lines. */
+const inGroups = (hash: string): string => hash.match(/.{1,8}/g)?.join(' ') ?? '';
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 const short = (value: number): string => String(Number(value.toPrecision(3)));

@@ -21,7 +21,7 @@ export function controlSection(facts: AssessmentFacts, states: ReadonlyMap<strin
     return [
       heading(title),
       ...(held.length === 0 ? [] : [text(`In place: ${held.map((control) => control.title).join('; ')}.`)]),
-      ...(lacking.length === 0 ? [] : [{ kind: 'table' as const, caption: 'Not in place, or not wholly', columns: [{ head: 'Control', width: 4 }, { head: 'State', width: 1.4 }, { head: 'What good looks like', width: 6 }], rows: lacking.map((control) => [control.title, stateWord(stateOf(control.id)), control.goodLooksLike]), empty: '' }]),
+      ...(lacking.length === 0 ? [] : [text('Not in place, or not wholly, with what good looks like:'), { kind: 'list' as const, small: true, items: lacking.map((control) => ({ lead: `${control.title}: ${stateWord(stateOf(control.id))}.`, text: control.goodLooksLike })) }]),
     ];
   });
   return { id: 'controls', title: 'Controls', blocks: [text('Partly counts for less than in place. Not sure never counts as good.'), ...blocks] };

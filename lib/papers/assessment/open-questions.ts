@@ -10,7 +10,7 @@ export function openQuestions(facts: AssessmentFacts): PaperSection {
     rows: rows.map((answer) => [answer.question, answer.toFindOut === '' ? 'nobody named' : answer.toFindOut, answer.note]), empty,
   });
   return {
-    id: 'open', title: 'What is not known', ownPage: true, blocks: [
+    id: 'open', title: 'What is not known', blocks: [
       open('Not sure', of('not sure'), 'Every question was answered with certainty.'),
       open('Not answered', of('not answered'), 'No question was left out.'),
       assumed(facts),

@@ -11,9 +11,9 @@ const RECORDS: readonly { readonly caption: string; readonly questions: readonly
 /** Training, drill and electricity as they were answered, with what is on file: the note says who, when and where. */
 export function recordSection({ answers }: AssessmentFacts): PaperSection {
   const blocks = RECORDS.map(({ caption, questions }): Block => ({
-    kind: 'table', caption, columns: [{ head: 'Question', width: 4 }, { head: 'Answer', width: 4 }, { head: 'Record: by whom, when, where kept', width: 3 }],
+    kind: 'table', caption, columns: [{ head: 'Question', width: 3.4 }, { head: 'Answer', width: 6 }, { head: 'Record', width: 2.2 }],
     rows: answers.filter(({ id, standing }) => questions.includes(id) && standing !== 'does not apply').map((answer) => [answer.question, answer.answer === '' ? 'not answered' : answer.answer, { text: answer.note, under: answer.evidence === '' ? 'no record attached' : answer.evidence }]),
     empty: 'Nothing of this was asked.',
   }));
-  return { id: 'records', title: 'Training, drill and electricity', blocks: [text('Numbers and posts only: nobody’s name, age or illness stands here.', 'quiet'), ...blocks] };
+  return { id: 'records', title: 'Training, drill and electricity', blocks: [text('The record says by whom, when and where it is kept. Numbers and posts only: nobody’s name, age or illness stands here.', 'quiet'), ...blocks] };
 }

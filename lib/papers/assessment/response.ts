@@ -10,9 +10,9 @@ import type { AssessmentFacts } from './facts';
 export function responseSections(facts: AssessmentFacts, venue: Venue): readonly PaperSection[] {
   return [
     { id: 'response', title: 'If something happens', ownPage: true, blocks: [text('To be confirmed by the local fire service and first-aid trainer. Hang this page beside the charging table and the store.', 'quiet'), ...situations(facts, venue, ['smoke', 'somebody-missing', 'first-aid'])] },
-    { id: 'suspect', title: 'A pack that is not right', ownPage: true, blocks: situations(facts, venue, ['swollen-cool', 'after-crash']) },
-    { id: 'after-fire', title: 'After a fire', blocks: situations(facts, venue, ['after-fire']) },
     fireService(facts, venue),
+    { id: 'suspect', title: 'A pack that is not right', ownPage: true, blocks: situations(facts, venue, ['swollen-cool', 'after-crash']) },
+    { id: 'after-fire', title: 'After a fire', blocks: situations(facts, venue, ['after-fire']).slice(1) },
   ];
 }
 

@@ -1,28 +1,23 @@
-import { heatScene } from '@/lib/charts/heat-distances';
 import { WIDE } from '@/lib/charts/scene';
 import { smokeScene } from '@/lib/charts/smoke-curve';
 import { smokeThresholds } from '@/lib/charts/smoke-points';
 import type { SmokeCase } from '@/lib/core/result';
-import { numberInput, type Venue } from '@/lib/core/answers/venue';
 import { durationWords, ppm } from '@/lib/wording/measures';
 import { rounded } from '@/lib/wording/numbers';
 import { severityWord } from '@/lib/wording/severity';
 import { type Block, type PaperSection, text } from '../paper';
 import type { AssessmentFacts } from './facts';
 
-/** Smoke and heat of this room, as pictures with what they assume. It tells where to be, never how long one may stay. */
-export function screeningSection(facts: AssessmentFacts, venue: Venue): PaperSection {
+/** Smoke of this room, as a picture with what it assumes. It tells where to be, never how long one may stay. */
+export function screeningSection(facts: AssessmentFacts): PaperSection {
   const { result, content } = facts;
-  const assumed = new Set(result.assumedInputs.map((one) => one.input));
-  const known = (input: string): number | null => (assumed.has(input) ? null : numberInput(venue, input));
   const { lot } = result.smoke;
   const blocks: readonly Block[] = [
     text('Everybody leaves at the first smoke, not at the alarm. Nobody goes back in.', 'strong'),
     { kind: 'figure', scene: smokeScene(lot, smokeThresholds(content), WIDE), caption: `Smoke if the packs that touch burn: ${packs(lot)} in ${rounded(lot.volume)} m³ with ${rounded(lot.airChanges)} air changes an hour. Sand: low to high yields. Mixed air; near the pack it is worse. Other poisonous gases and soot are not counted.` },
     smokeTable(facts),
-    { kind: 'figure', scene: heatScene(result.heat.lot, { person: known('personDistance'), combustible: known('combustibleDistance'), clearHeight: known('clearHeight') }, WIDE), caption: 'Heat of the packs that touch, at the fiercest, against what stands around the charging table.' },
   ];
-  return { id: 'screening', title: 'Room and smoke screening', blocks };
+  return { id: 'screening', title: 'Smoke in the room', ownPage: true, blocks };
 }
 
 const packs = (smoke: SmokeCase): string => `${smoke.packs} ${smoke.packs === 1 ? 'pack' : 'packs'}`;

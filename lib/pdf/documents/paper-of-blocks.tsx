@@ -45,14 +45,15 @@ function namesOf(group: readonly Numbered[]): string {
   return first === last ? `${first.number} ${first.section.title}` : `Sections ${first.number} to ${last.number}`;
 }
 
+/** Its parts stand side by side on the page: what is first in a box of its own is never moved to the next page. */
 function SectionOnPaper({ section, number, first, format }: Numbered & { readonly first: boolean; readonly format: Paper['format'] }) {
   const [opening, second] = section.blocks;
   const ahead = (opening === undefined ? 0 : presenceOf(opening, format)) + (opening?.kind === 'heading' && second !== undefined ? presenceOf(second, format) : 0);
   return (
-    <View style={first ? {} : styles.next}>
-      <View style={styles.heading} minPresenceAhead={ahead}><Words style={styles.words}>{`${number} ${section.title}`}</Words></View>
+    <>
+      <View style={first ? styles.heading : [styles.heading, styles.next]} minPresenceAhead={ahead}><Words style={styles.words}>{`${number} ${section.title}`}</Words></View>
       <BlocksOnPaper blocks={section.blocks} format={format} />
-    </View>
+    </>
   );
 }
 

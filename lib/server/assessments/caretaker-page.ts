@@ -1,7 +1,7 @@
 import 'server-only';
 import { z } from 'zod';
 import { type AskedQuestion, askedQuestion } from '@/lib/assessments/asked-question';
-import { type AnswerOfPage, answersByQuestion, conflictsOf, LONGEST_NOTE, readPageAnswers } from '@/lib/assessments/page-answers';
+import { type AnswerOfPage, answersByQuestion, conflictsOf, isUntouched, LONGEST_NOTE, readPageAnswers } from '@/lib/assessments/page-answers';
 import { noteField } from '@/lib/assessments/page-fields';
 import { askedOfCaretaker, judgeCaretakerLink, withCaretakerLines } from '@/lib/assessments/caretaker';
 import { documentOf, type VersionRecord } from '@/lib/assessments/version';
@@ -61,7 +61,7 @@ export async function answerAsCaretaker(input: CaretakerAnswers): Promise<Outcom
   const kept = answersByQuestion(version.answers);
   const read = readPageAnswers(asked.map(({ question }) => question), { getAll: (name) => [input[name] ?? []].flat() }, kept);
   if (!read.ok) return { ok: false, faults: read.faults };
-  const sent = read.sent.map((one): AnswerOfPage => {
+  const sent = read.sent.filter((one) => !isUntouched(one)).map((one): AnswerOfPage => {
     const question = whole.find(({ id }) => id === one.questionId);
     const before = kept.get(one.questionId);
     const value = question === undefined ? one.value : withCaretakerLines(question, before?.value ?? undefined, before?.notSureTicks ?? [], one.value);

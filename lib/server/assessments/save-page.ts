@@ -1,7 +1,7 @@
 import 'server-only';
 import type { ConflictShown } from '@/lib/assessments/conflict';
 import { SHOWN_FIELD } from '@/lib/assessments/page-fields';
-import { type AnswerOfPage, answersByQuestion, conflictsOf, readPageAnswers } from '@/lib/assessments/page-answers';
+import { type AnswerOfPage, answersByQuestion, conflictsOf, isUntouched, readPageAnswers } from '@/lib/assessments/page-answers';
 import { originOf, type RegisterFact, withFact } from '@/lib/assessments/register-facts';
 import type { SavePageInput } from '@/lib/assessments/save-page-input';
 import { whereNext } from '@/lib/assessments/walk';
@@ -32,7 +32,7 @@ export async function savePage(actor: Actor, input: SavePageInput): Promise<Outc
   const { photos, faults } = await photosOfPage(actor, input, questions);
   if (!read.ok || faults.length > 0) return { ok: false, faults: [...(read.ok ? [] : read.faults), ...faults] };
   const facts = await registerFacts(actor, content, version.siteId);
-  const sent = input.take === undefined ? read.sent : read.sent.map((one) => (one.questionId === input.take ? taken(one, facts) : one));
+  const sent = read.sent.map((one) => (one.questionId === input.take ? taken(one, facts) : one)).filter((one) => !isUntouched(one));
   if (conflictsOf(questions, sent, kept).length > 0) return twoAtOnce(actor, open, questions, sent);
   const answers = sent.map((one) => ({ ...one, origin: originOf(one.value, kept.get(one.questionId), facts.find(({ question }) => question === one.questionId)) }));
   const saved = await saveWholePage(database(), actor, new Date(), { versionId: version.id, answers, photos, drop: input.drop });

@@ -32,7 +32,7 @@ export async function handOver(page: Page, overview: string): Promise<void> {
   await page.goto(`${overview}/hand-over`);
   await page.getByLabel('Your password').fill(SIGN_INS.organiser.password);
   await page.getByRole('button', { name: 'Sign and hand over' }).click();
-  await expect(page).toHaveURL(`${overview}/result`, { timeout: 45_000 });
+  await expect(page).toHaveURL(`${overview}/result`, { timeout: 90_000 });
 }
 
 /** Signs the waiting paper as the officer. */
@@ -41,7 +41,7 @@ export async function signOff(page: Page, overview: string): Promise<void> {
   await page.getByRole('checkbox', { name: /^I have read paper SB-/ }).check();
   await page.getByLabel('Your password').fill(SIGN_INS['safety-officer'].password);
   await page.getByRole('button', { name: 'Sign it' }).click();
-  await expect(page).toHaveURL(`${overview}/result`, { timeout: 45_000 });
+  await expect(page).toHaveURL(`${overview}/result`, { timeout: 90_000 });
 }
 
 /** Hands a file to the public page, as somebody without an account, and returns its verdict. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { edition2 } from '@/lib/content/edition-2';
 import type { Question } from '@/lib/content/model';
 import { askedQuestion } from '@/lib/assessments/asked-question';
-import { answersByQuestion, conflictsOf, readPageAnswers } from '@/lib/assessments/page-answers';
+import { answersByQuestion, conflictsOf, isUntouched, readPageAnswers } from '@/lib/assessments/page-answers';
 import { keepField, noteField, seenField } from '@/lib/assessments/page-fields';
 import { answerRecord } from '@/tests/support/version-for-tests';
 
@@ -45,6 +45,10 @@ describe('two people at one answer', () => {
   });
   it('is none when both say the same', () => {
     expect(conflictsOf(exits, sent({ 'room-exits': 'yes', [noteField('room-exits')]: 'seen in May' }), kept)).toEqual([]);
+  });
+  it('is none where the later one left it as empty as they found it, and is one where they emptied what they saw', () => {
+    expect(isUntouched({ questionId: 'room-exits', value: null, notSureTicks: [], note: '', seen: 0 })).toBe(true);
+    for (const more of [{ seen: 1 }, { note: 'by the window' }, { value: 'one' }]) expect(isUntouched({ questionId: 'room-exits', value: null, notSureTicks: [], note: '', seen: 0, ...more })).toBe(false);
   });
   it('is settled by keeping theirs, which sends nothing', () => {
     expect(sent({ [keepField('room-exits')]: 'theirs' })).toEqual([]);

@@ -7,7 +7,7 @@ import { INCIDENT_STATES, incidentStateWords } from '@/lib/incidents/standing';
 /** Finds by words, state and kind; all of it stands in the address. */
 export function IncidentFilters({ query }: { readonly query: IncidentQuery }) {
   return (
-    <form role="search" className="finder" action="/incidents">
+    <form role="search" className="finder incident-tools" action="/incidents">
       <Field id="q" label="Find">{(attributes) => <input {...attributes} className="input" type="search" name="q" defaultValue={query.q} placeholder="label, place, words" />}</Field>
       <Field id="state" label="State">
         {(attributes) => (

@@ -9,7 +9,7 @@ interface PackFieldsProps { readonly typed: Typed; readonly labels: readonly str
 /** Packs by their labels: typed, or picked out of the register. */
 export function PackFields({ typed, labels }: PackFieldsProps) {
   return (
-    <div className="stack">
+    <div className="stack whole">
       <PackField name="involved" label="Packs that took part" hint="Labels, parted by commas. Not sure whether it took part? Then it belongs here." typed={typed} labels={labels} />
       <PackField name="nearby" label="Packs that only lay near" hint="The safety officer may release these later." typed={typed} labels={labels} />
       <div className="notice"><p>All of them are marked isolated in the register the moment you save. The packs themselves do not move, and nobody needs to go and look.</p></div>
@@ -19,7 +19,7 @@ export function PackFields({ typed, labels }: PackFieldsProps) {
 
 function PackField({ name, label, hint, typed, labels }: PackFieldsProps & { readonly name: 'involved' | 'nearby'; readonly label: string; readonly hint: string }) {
   return (
-    <div className="stack">
+    <div className="stack whole">
       <FormLine name={`${name}Typed`} label={label} hint={hint} autoComplete="off" spellCheck={false} value={one(typed, `${name}Typed`)} />
       {labels.length === 0 ? null : (
         <Disclosure summary={`Pick from the register (${labels.length})`}>

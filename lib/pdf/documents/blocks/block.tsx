@@ -55,7 +55,7 @@ function ListOnPaper({ block }: OnPaper<'list'>) {
   return (
     <View style={styles.list}>
       {block.items.map(({ lead, text }, index) => (
-        <View key={index} style={styles.item} wrap={false}>
+        <View key={index} style={block.small === true ? styles.smallItem : styles.item} wrap={false}>
           <Words style={[styles.mark, size]}>{block.ordered === true ? String(index + 1) : '–'}</Words>
           <Words style={[styles.itemWords, size]}><Words style={styles.strong}>{lead}</Words>{text === undefined ? '' : ` ${text}`}</Words>
         </View>
@@ -98,6 +98,7 @@ const styles = StyleSheet.create({
   under: { fontSize: TYPE.small, lineHeight: 1.3, color: COLOUR.ink2 },
   list: { marginTop: 4, marginBottom: 4 },
   item: { flexDirection: 'row', gap: 6, marginBottom: 4 },
+  smallItem: { flexDirection: 'row', gap: 6, marginBottom: 2 },
   mark: { width: 14, fontSize: TYPE.body, lineHeight: 1.4, fontWeight: 700 },
   itemWords: { flex: 1, fontSize: TYPE.body, lineHeight: 1.4 },
   strong: { fontWeight: 700 },

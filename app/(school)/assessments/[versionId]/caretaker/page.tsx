@@ -31,7 +31,7 @@ export default async function CaretakerLinksPage({ params }: { readonly params: 
   const missing = questions.filter(({ id }) => walk.resolution.missing.includes(id));
   const links = await sentLinks(actor, versionId);
   return (
-    <Sheet margin={<MarginNote title="What the link shows">The name of your school, the title of this assessment and the questions you tick. No other answer, no name, no result. Whoever has the link can answer until it ends.</MarginNote>}>
+    <Sheet margin={<MarginNote title="What the link shows">The name of your school and your own, the title of this assessment, the questions you tick and their answers so far. No other answer, no note, no result. Whoever has the link can answer until it ends.</MarginNote>}>
       <PageHead crumb={<Link href={`/assessments/${versionId}`} prefetch={false}><Icon name="left" />{version.title}</Link>} title="Ask the building’s caretaker" lead="Some questions are best answered by whoever looks after the building. Send them by a link; no account is needed." />
       <Section id="send" title="Make a link">
         <ActionForm action={sendQuestionsAction} id="send-form" faultsTitle="No link was made">
