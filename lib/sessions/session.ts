@@ -53,4 +53,9 @@ export function totalsOf({ packs }: Pick<Session, 'packs'>): { readonly packs: n
   return { packs: packs.length, charges: sum(packs.map(({ charges }) => charges)), crashes: known.length === 0 ? null : sum(known) };
 }
 
+/** "20 charges", "1 crash". */
+export function countWords(count: number, one: 'charge' | 'crash' | 'pack'): string {
+  return `${count} ${count === 1 ? one : one === 'crash' ? 'crashes' : `${one}s`}`;
+}
+
 export const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);

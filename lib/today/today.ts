@@ -1,4 +1,4 @@
-import type { TodayFacts } from './facts';
+import type { PaperFact, TodayFacts } from './facts';
 import { firstSteps } from './first-steps';
 import type { TodayItem } from './item';
 import { packItems } from './pack-items';
@@ -10,13 +10,19 @@ export interface Today {
   /** what needs the reader now, in the order in which it is to be done */
   readonly now: readonly TodayItem[];
   readonly soon: readonly TodayItem[];
+  /** false while a signed paper is suspended, has run out, or rests on an acceptance that has ended */
+  readonly mayCharge: boolean;
 }
 
 /** What needs the reader: packs before papers, papers before plans. Only what presses is called now. */
 export function todayOf(facts: TodayFacts): Today {
   const items = [...packItems(facts), ...paperItems(facts), ...incidentItems(facts), ...sessionItems(facts), ...actionItems(facts), ...firstSteps(facts)];
   const pressing = items.filter(({ urgency }) => urgency === 'now');
-  return { title: titleOf(pressing.length, facts), now: pressing, soon: items.filter(({ urgency }) => urgency === 'soon') };
+  return { title: titleOf(pressing.length, facts), now: pressing, soon: items.filter(({ urgency }) => urgency === 'soon'), mayCharge: facts.papers.every(holds) };
+}
+
+function holds({ standing }: PaperFact): boolean {
+  return standing === null || (standing.force !== 'suspended' && standing.force !== 'run out' && standing.acceptances.every(({ daysLeft }) => daysLeft >= 0));
 }
 
 const NUMBERS = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine'];

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { MarginNote } from '@/app/_components/ui/margin-note';
 import { PageHead } from '@/app/_components/ui/page-head';
+import { Section } from '@/app/_components/ui/section';
 import { Sheet } from '@/app/_components/ui/sheet';
 import { Stat, Stats } from '@/app/_components/ui/stat';
 import { perThousand, findingTitle, findingWords } from '@/lib/sessions/trend-words';
@@ -19,12 +20,12 @@ export default async function TrendPage() {
   return (
     <Sheet margin={<HowItIsCounted />} marginLabel="How it is counted">
       <PageHead crumb={<><Link href="/today" prefetch={false}>Today</Link> {school.schoolName}</>} title={findingTitle(trend)} lead={findingWords(trend)} />
-      <Stats>
+      <Section id="record" title="The record"><Stats>
         <Stat figure={String(trend.charges)} label="pack charges logged" />
         <Stat figure={String(trend.incidents)} label={trend.nearMisses === 1 ? 'incidents, and one near miss' : `incidents, and ${trend.nearMisses} near misses`} />
         {rate === null ? null : <Stat figure={perThousand(rate.value)} label="incidents for 1,000 charges" range={`between ${perThousand(rate.limits.low)} and ${perThousand(rate.limits.high)}`} />}
-      </Stats>
-      {rate === null ? <p><Link href="/sessions/new" prefetch={false}>Make the opening check</Link> and log the packs of a session.</p> : <TrendChart trend={trend} style={school} />}
+      </Stats></Section>
+      {rate === null ? <p><Link href="/sessions/new" prefetch={false}>Make the opening check</Link> and log the packs of a session.</p> : <Section id="fortnights" title="By fortnight"><TrendChart trend={trend} style={school} /></Section>}
     </Sheet>
   );
 }

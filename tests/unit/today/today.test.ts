@@ -14,7 +14,7 @@ const signed = (given: Partial<SignedFact>) => paper({ standing: standing(given)
 
 describe('Today', () => {
   it('says that nothing presses when nothing does, and presses for nothing', () => {
-    for (const role of ROLES) expect(today({ role })).toEqual({ title: 'Nothing presses today', now: [], soon: [] });
+    for (const role of ROLES) expect(today({ role })).toEqual({ title: 'Nothing presses today', now: [], soon: [], mayCharge: true });
     expect(today({ papers: [signed({})] })).toMatchObject({ now: [], soon: [] });
   });
 
@@ -59,6 +59,12 @@ describe('Today', () => {
     expect(ids({ papers: [signed({ ...all, acceptances: [] })] })).toEqual({ now: ['drift-v1'], soon: [] });
     expect(ids({ papers: [signed({ daysLeft: 26 })] })).toEqual({ now: [], soon: ['review-date-v1'] });
     expect(ids({ papers: [signed({ daysLeft: 31 })] })).toEqual({ now: [], soon: [] });
+  });
+
+  it('stops charging while a paper is suspended, has run out, or rests on what has ended, and only then', () => {
+    const mayCharge = (given: Partial<SignedFact>) => today({ papers: [signed(given)] }).mayCharge;
+    expect([mayCharge({}), mayCharge({ force: 'review asked' }), mayCharge({ drifts: ['x'] })]).toEqual([true, true, true]);
+    expect([mayCharge({ force: 'suspended' }), mayCharge({ force: 'run out' }), mayCharge({ acceptances: [{ stop: 's', until: 'u', daysLeft: -1 }] })]).toEqual([false, false, false]);
   });
 
   it('asks the officer to look again, and the others to ask first', () => {

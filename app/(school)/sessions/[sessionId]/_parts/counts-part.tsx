@@ -1,6 +1,6 @@
 import { Section } from '@/app/_components/ui/section';
 import { Table } from '@/app/_components/ui/table';
-import { type Session, totalsOf } from '@/lib/sessions/session';
+import { countWords, type Session, totalsOf } from '@/lib/sessions/session';
 import { foundWords } from '@/lib/sessions/session-list';
 import { type DateStyle, momentWords } from '@/lib/wording/dates';
 
@@ -9,7 +9,7 @@ export function CountsPart({ session, style }: { readonly session: Session; read
   const { charges, crashes } = totalsOf(session);
   const end = session.endedAt === null ? '' : ` Closed ${momentWords(session.endedAt, style)}: ${foundWords(session)}.`;
   return (
-    <Section id="counts" title="Logged" aside={`${charges} charges, ${crashes === null ? 'crashes not logged' : `${crashes} crashes`}`}>
+    <Section id="counts" title="Logged" aside={`${countWords(charges, 'charge')}, ${crashes === null ? 'crashes not logged' : countWords(crashes, 'crash')}`}>
       <p>{session.peoplePresent === null ? 'Nobody was counted.' : `${session.peoplePresent} people in the room.`}{end} {session.note}</p>
       {session.packs.length === 0 ? <p className="muted">No pack yet.</p> : (
         <Table
