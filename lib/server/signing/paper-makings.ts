@@ -14,7 +14,7 @@ import { assessmentFacts, type PaperMakings } from './assessment-facts';
 import type { VersionInFull } from './material';
 
 /** No assessment holds longer than a year. */
-export const LONGEST_DAYS = 365;
+const LONGEST_DAYS = 365;
 
 export interface Asked { readonly officerId: string; readonly reviewBy: string }
 export type Makings = Omit<PaperMakings, 'number' | 'verifyAt' | 'logEnd'>;
