@@ -35,3 +35,12 @@ export type PointAnswers = Readonly<Record<string, PointAnswer>>;
 export function shortfalls(points: readonly CheckPoint[], answers: PointAnswers): readonly string[] {
   return points.filter(({ id }) => answers[id] !== 'yes').map(({ id, otherwise }) => (answers[id] === 'not sure' ? `nobody is sure whether ${otherwise}` : otherwise));
 }
+
+/**
+ * The same of a check that is kept: held to the points it was asked, so that a later list, with more of them, makes no
+ * old check worse. One without any answer was not made.
+ */
+export function shortfallsKept(points: readonly CheckPoint[], kept: PointAnswers): readonly string[] {
+  const asked = points.filter(({ id }) => Object.hasOwn(kept, id));
+  return shortfalls(asked.length === 0 ? points : asked, kept);
+}

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { CsvColumn } from '@/lib/csv/write-csv';
-import { CLOSING_POINTS, shortfalls } from './check-points';
+import { CLOSING_POINTS, shortfallsKept } from './check-points';
 import { openingShortfalls, type Session, SESSION_STATE_WORDS, stateOfSession, totalsOf } from './session';
 
 /** A search as an address holds it; what cannot be read narrows nothing. */
@@ -20,7 +20,7 @@ export function narrowedSessions(sessions: readonly Session[], { find }: Session
 export function foundIn(session: Session): readonly string[] {
   const missing = openingShortfalls(session);
   if (missing.length > 0) return missing;
-  return session.endedAt === null ? [] : shortfalls(CLOSING_POINTS, session.closing);
+  return session.endedAt === null ? [] : shortfallsKept(CLOSING_POINTS, session.closing);
 }
 
 /** The same in one line. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { OPENING_POINTS, POINT_ANSWERS, shortfalls, type PointAnswers } from './check-points';
+import { OPENING_POINTS, POINT_ANSWERS, type PointAnswers, shortfallsKept } from './check-points';
 
 /** What one pack did in one session. */
 export interface LoggedPack {
@@ -37,7 +37,7 @@ export type SessionState = 'open' | 'closed' | 'stopped';
 
 /** What stood against beginning. */
 export function openingShortfalls({ opening }: Pick<Session, 'opening'>): readonly string[] {
-  return shortfalls(OPENING_POINTS, opening);
+  return shortfallsKept(OPENING_POINTS, opening);
 }
 
 export function stateOfSession(session: Pick<Session, 'opening' | 'endedAt'>): SessionState {

@@ -1,9 +1,7 @@
 import type { PackLimits } from '@/lib/content/model';
-import type { Fault } from '@/lib/forms/form-state';
 import { readTypedNumber } from '@/lib/questionnaire/read-number';
-import { rangeInWords } from '@/lib/questionnaire/say-value';
 import type { Pack } from '../pack';
-import { CHECK_PAGES, type CheckPageId, pagesUpTo } from './check-pages';
+import { CHECK_PAGES, type CheckPageId } from './check-pages';
 
 /** What was ticked and typed in a check so far, by field name. */
 export type CheckTyped = Readonly<Record<string, string>>;
@@ -53,9 +51,6 @@ function isOpen(measure: string, { secondHand }: Pick<Pack, 'secondHand'>): bool
   return measure !== 'firstChargeWentWell' || secondHand !== false;
 }
 
-/** Measures that need no answer by themselves: each has a reading that says the same, or a first time. */
-const MAY_STAY_OPEN: readonly string[] = ['feltWarm', 'firstChargeWentWell'];
-
 /**
  * A number as it was typed, temperatures in °C. Undefined when the field is empty, cannot be read or shows what no meter
  * shows: `checkFaults` says so, and a slip of the keyboard is no sign.
@@ -68,68 +63,10 @@ export function numberOf(typed: CheckTyped, field: string, unit: TemperatureUnit
   return value >= least && value <= most ? value : undefined;
 }
 
-/** What is missing or cannot be read on the pages up to this one, one fault a field, in the order of the form. */
-export function checkFaults(limits: PackLimits, pack: Pack, typed: CheckTyped, page: CheckPageId, unit: TemperatureUnit): readonly Fault[] {
-  return pagesUpTo(page).flatMap((id) => [
-    ...yesNoMeasures(limits, id, pack).flatMap((measure) => yesNoFault(limits, typed, measure)),
-    ...pageFaults(id, pack, typed, unit),
-  ]);
-}
-
-function yesNoFault({ check }: PackLimits, typed: CheckTyped, measure: string): readonly Fault[] {
-  const answer = typed[measure] ?? '';
-  const known: readonly string[] = measure === 'warming' ? [...ANSWERS, FIRST_LOOK] : ANSWERS;
-  if (known.includes(answer) || (answer === '' && MAY_STAY_OPEN.includes(measure))) return [];
-  const ask = check?.measures.find(({ id }) => id === measure)?.ask ?? measure;
-  return [{ field: measure, message: `Answer: ${ask}` }];
-}
-
-function pageFaults(page: CheckPageId, pack: Pack, typed: CheckTyped, unit: TemperatureUnit): readonly Fault[] {
-  switch (page) {
-    case 'look':
-    case 'listen': return [];
-    case 'warmth': return [...numberFaults(typed, ['hoursSinceUse', 'packTemperature', ROOM_TEMPERATURE_FIELD], unit), ...warmthFault(typed)];
-    case 'record': return [...hitFaults(typed, unit), ...numberFaults(typed, ['hoursSinceCharge', 'hoursFull'], unit)];
-    case 'voltage': return [...cellFaults(pack, typed, unit), ...numberFaults(typed, [RESISTANCE_FIELD, DELIVERED_FIELD], unit)];
-  }
-}
-
-function warmthFault(typed: CheckTyped): readonly Fault[] {
-  const [pack, room] = [typed['packTemperature'] ?? '', typed[ROOM_TEMPERATURE_FIELD] ?? ''];
-  if (pack !== '' && room === '') return [{ field: ROOM_TEMPERATURE_FIELD, message: 'Enter how warm the room is too' }];
-  if (pack === '' && (typed['feltWarm'] ?? '') === '') return [{ field: 'feltWarm', message: 'Choose yes, no or not sure, or enter both temperatures' }];
-  return [];
-}
-
-function hitFaults(typed: CheckTyped, unit: TemperatureUnit): readonly Fault[] {
-  const hit = typed[HIT_FIELD] ?? '';
-  if (!(['no', 'hours', 'not sure'] as readonly string[]).includes(hit)) return [{ field: HIT_FIELD, message: 'Say whether it was hit' }];
-  if (hit !== 'hours') return [];
-  return (typed['hoursSinceImpact'] ?? '') === '' ? [{ field: 'hoursSinceImpact', message: 'Enter how many hours ago it was hit' }] : numberFaults(typed, ['hoursSinceImpact'], unit);
-}
-
-function cellFaults(pack: Pack, typed: CheckTyped, unit: TemperatureUnit): readonly Fault[] {
-  const fields = Array.from({ length: pack.series }, (_, at) => cellField(at + 1));
-  const empty = fields.filter((field) => (typed[field] ?? '') === '');
-  const skipped = (typed[NOT_MEASURED_FIELD] ?? '') !== '';
-  if (empty.length === fields.length) return skipped ? [] : [{ field: cellField(1), message: 'Enter the voltage of each cell, or say that you did not measure them' }];
-  if (skipped) return [{ field: NOT_MEASURED_FIELD, message: 'Either enter voltages, or say that you did not measure them' }];
-  return [
-    ...empty.map((field): Fault => ({ field, message: 'Enter its voltage; 0 when the meter shows nothing' })),
-    ...numberFaults(typed, fields.filter((field) => !empty.includes(field)), unit),
-  ];
-}
-
-function numberFaults(typed: CheckTyped, fields: readonly string[], unit: TemperatureUnit): readonly Fault[] {
-  return fields.flatMap((field): Fault[] => {
-    const text = (typed[field] ?? '').trim();
-    if (text === '') return [];
-    const read = readTypedNumber(text);
-    if (!read.ok) return [{ field, message: read.reason }];
-    if (numberOf(typed, field, unit) !== undefined) return [];
-    const { least, most, unit: shown } = CHECK_NUMBERS[field] ?? CELL;
-    return [{ field, message: unit === '°F' && TEMPERATURES.includes(field) ? `Enter ${rangeInWords(fahrenheit(least), fahrenheit(most), '°F')}` : `Enter ${rangeInWords(least, most, shown)}` }];
-  });
+/** What a field may hold, in the unit it is typed in. */
+export function rangeOf(field: string, unit: TemperatureUnit): NumberLimits {
+  const range = CHECK_NUMBERS[field] ?? CELL;
+  return unit === '°F' && TEMPERATURES.includes(field) ? { least: fahrenheit(range.least), most: fahrenheit(range.most), unit: '°F' } : range;
 }
 
 const fahrenheit = (celsius: number): number => Math.round((celsius * 9) / 5 + 32);

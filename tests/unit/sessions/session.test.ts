@@ -27,6 +27,12 @@ describe('the opening check', () => {
     expect(stateOfSession(sessionForTest({ opening: {} }))).toBe('stopped');
   });
 
+  it('holds a check that is kept to the points it was asked', () => {
+    const { 'outdoor-spot': _, ...older } = GOOD_OPENING;
+    expect(stateOfSession(sessionForTest({ opening: older }))).toBe('open');
+    expect(stateOfSession(sessionForTest({ opening: { ...older, detectors: 'no' } }))).toBe('stopped');
+  });
+
   it('asks for each point, and preselects none', () => {
     const parsed = OpenSessionSchema.safeParse({ siteId: 'site-1' });
     expect(parsed.error?.issues.map(({ path }) => path[0])).toEqual(OPENING_POINTS.map(({ id }) => id));
