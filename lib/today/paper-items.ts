@@ -7,8 +7,21 @@ const NEAR_DAYS = 30;
 
 /** Papers that need the reader: one line for each, the gravest thing about it first. */
 export function paperItems({ papers, role }: Pick<TodayFacts, 'papers' | 'role'>): readonly TodayItem[] {
-  if (!can(role, 'assessment.read')) return [];
+  if (!can(role, 'assessment.read')) return papers.flatMap(withoutPaper);
   return papers.flatMap((paper) => (paper.standing === null ? onItsWay(paper) : signed(paper, paper.standing, role)));
+}
+
+/** Whoever may not read papers is told all the same when one does not hold: they charge packs too. */
+function withoutPaper({ id, name, standing }: PaperFact): readonly TodayItem[] {
+  const door = { href: '/sessions' as const, verb: 'See the sessions' };
+  if (standing === null) return [];
+  if (!stillHolds(standing)) return [now({ id: `no-charging-${id}`, title: 'Nobody charges for now', why: `${name} does not hold. Ask the organiser or the safety officer.`, ...door })];
+  return standing.force === 'review asked' ? [now({ id: `ask-first-${id}`, title: 'Ask before anybody charges', why: `${name} is under review, and the safety officer has not looked at it yet.`, ...door })] : [];
+}
+
+/** Not suspended, not run out, and nothing it rests on has ended. */
+export function stillHolds({ force, acceptances }: Pick<SignedFact, 'force' | 'acceptances'>): boolean {
+  return force !== 'suspended' && force !== 'run out' && acceptances.every(({ daysLeft }) => daysLeft >= 0);
 }
 
 function onItsWay({ id, name, state, isMine, isForMe, preparer, officer, preparerSigned }: PaperFact): readonly TodayItem[] {

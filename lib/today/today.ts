@@ -1,8 +1,8 @@
-import type { PaperFact, TodayFacts } from './facts';
+import type { TodayFacts } from './facts';
 import { firstSteps } from './first-steps';
 import type { TodayItem } from './item';
 import { packItems } from './pack-items';
-import { paperItems } from './paper-items';
+import { paperItems, stillHolds } from './paper-items';
 import { actionItems, incidentItems, sessionItems } from './season-items';
 
 export interface Today {
@@ -18,11 +18,7 @@ export interface Today {
 export function todayOf(facts: TodayFacts): Today {
   const items = [...packItems(facts), ...paperItems(facts), ...incidentItems(facts), ...sessionItems(facts), ...actionItems(facts), ...firstSteps(facts)];
   const pressing = items.filter(({ urgency }) => urgency === 'now');
-  return { title: titleOf(pressing.length, facts), now: pressing, soon: items.filter(({ urgency }) => urgency === 'soon'), mayCharge: facts.papers.every(holds) };
-}
-
-function holds({ standing }: PaperFact): boolean {
-  return standing === null || (standing.force !== 'suspended' && standing.force !== 'run out' && standing.acceptances.every(({ daysLeft }) => daysLeft >= 0));
+  return { title: titleOf(pressing.length, facts), now: pressing, soon: items.filter(({ urgency }) => urgency === 'soon'), mayCharge: facts.papers.every(({ standing }) => standing === null || stillHolds(standing)) };
 }
 
 const NUMBERS = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine'];

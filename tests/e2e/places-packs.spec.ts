@@ -182,13 +182,13 @@ test('somebody who changed it meanwhile is not overwritten', async ({ page, cont
   await page.getByRole('link', { name: 'Change its details' }).click();
   await expect(page.getByRole('heading', { level: 1, name: 'Change R-01' })).toBeVisible();
   await other.goto(page.url());
-  await other.getByLabel('Maker').fill('Tern');
+  await other.getByRole('textbox', { name: 'Maker' }).fill('Tern');
   await other.getByRole('button', { name: 'Save' }).click();
   await expect(other.getByRole('heading', { level: 1, name: 'R-01' })).toBeVisible();
-  await page.getByLabel('Maker').fill('Swift');
+  await page.getByRole('textbox', { name: 'Maker' }).fill('Swift');
   await page.getByRole('button', { name: 'Save' }).click();
   await expect(faultsOf(page)).toContainText('Somebody else changed this pack');
-  await expect(page.getByLabel('Maker')).toHaveValue('Swift');
+  await expect(page.getByRole('textbox', { name: 'Maker' })).toHaveValue('Swift');
 });
 
 test.describe('without client JavaScript', () => {

@@ -7,7 +7,7 @@ type TableBlock = Extract<Block, { readonly kind: 'table' }>;
 export function PaperTable({ block: { caption, columns, rows, empty } }: { readonly block: TableBlock }) {
   if (rows.length === 0) return <><h4>{caption}</h4><p className="muted">{empty}</p></>;
   return (
-    <div className="scroll" tabIndex={0} role="region" aria-label={caption}>
+    <div className="scroll" tabIndex={0} role="group" aria-label={caption}>
       <table>
         <caption>{caption}</caption>
         <thead><tr>{columns.map((column, index) => <th key={index} scope="col" className={column.align === 'right' ? 'n' : undefined}>{column.head}</th>)}</tr></thead>

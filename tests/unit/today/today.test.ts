@@ -67,6 +67,12 @@ describe('Today', () => {
     expect([mayCharge({ force: 'suspended' }), mayCharge({ force: 'run out' }), mayCharge({ acceptances: [{ stop: 's', until: 'u', daysLeft: -1 }] })]).toEqual([false, false, false]);
   });
 
+  it('tells a helper, who reads no papers, when one does not hold', () => {
+    expect(ids({ role: 'helper', papers: [signed({ force: 'suspended' })] }).now).toEqual(['no-charging-v1']);
+    expect(ids({ role: 'helper', papers: [signed({ force: 'review asked' })] }).now).toEqual(['ask-first-v1']);
+    expect(ids({ role: 'helper', papers: [signed({ drifts: ['x'] })] }).now).toEqual([]);
+  });
+
   it('asks the officer to look again, and the others to ask first', () => {
     const papers = [signed({ force: 'review asked', reason: 'Incident 3: A pack puffed up' })];
     const titles = (role: Role) => today({ role, papers }).now[0]?.title;

@@ -10,7 +10,7 @@ export function PreviewParts({ preview }: { readonly preview: ImportPreview }) {
   const { packs, faults, ignored } = preview;
   return (
     <>
-      {ignored.length === 0 ? null : <Notice title={ignored.length === 1 ? 'One column is left out' : `${ignored.length} columns are left out`}>{`Nothing is known of: ${ignored.join(', ')}.`}</Notice>}
+      {ignored.length === 0 ? null : <Notice level={2} title={ignored.length === 1 ? 'One column is left out' : `${ignored.length} columns are left out`}>{`Nothing is known of: ${ignored.join(', ')}.`}</Notice>}
       {faults.length === 0 ? null : <Faults faults={faults} />}
       {packs.length === 0 ? null : <Packs packs={packs} />}
       {faults.length > 0 || packs.length === 0 ? null : <p className="row"><FormSubmit name="go" value="import">{packs.length === 1 ? 'Enter this pack' : `Enter these ${packs.length} packs`}</FormSubmit></p>}
