@@ -6,7 +6,7 @@ import type { AssessmentFacts } from './facts';
 
 /** What is to be done, by whom, by when; and what would take most harm away for the least effort. */
 export function actionSection(facts: AssessmentFacts): PaperSection {
-  return { id: 'actions', title: 'Actions', ownPage: true, blocks: [agreed(facts), ...suggested(facts)] };
+  return { id: 'actions', title: 'Actions', blocks: [agreed(facts), ...suggested(facts)] };
 }
 
 function agreed({ actions }: AssessmentFacts): Block {

@@ -18,7 +18,7 @@ export function riskSection(facts: AssessmentFacts): PaperSection {
     { kind: 'table', caption: 'Risks that remain, most harm first', columns: [{ head: 'Risk', width: 5 }, { head: 'Today', width: 2 }, { head: 'After', width: 1.7 }, { head: 'How often', width: 3 }, { head: 'Harm', width: 1.2, align: 'right' }], rows: applying(result.risks).map((risk) => riskRow(facts, risk)), empty: 'Nothing here is exposed to any of the risks.' },
     ...notApplying(result.risks),
   ];
-  return { id: 'risks', title: 'Risks that remain', ownPage: true, blocks };
+  return { id: 'risks', title: 'Risks that remain', blocks };
 }
 
 const applying = (risks: readonly RiskResult[]): readonly RiskResult[] => risks.filter((risk) => risk.grade !== 'not applicable');

@@ -36,7 +36,7 @@ export function roomSection(facts: AssessmentFacts, venue: Venue): PaperSection 
       row('Load on the circuit', `${whole(electrical.loadWatts)} W, ${percent(electrical.loadShare)} of what it may carry for hours`, 'chargerWatts', 'otherWatts', 'circuitAmps'),
     ] },
   ];
-  return { id: 'room', title: 'The room, the store and the circuit', ownPage: true, blocks: [...blocks, heatFigure(facts, assumed, figure)] };
+  return { id: 'room', title: 'The room, the store and the circuit', blocks: [...blocks, heatFigure(facts, assumed, figure)] };
 }
 
 /** What nobody knows is not drawn: an assumed distance would look like a measured one. */

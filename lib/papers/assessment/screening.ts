@@ -17,7 +17,7 @@ export function screeningSection(facts: AssessmentFacts): PaperSection {
     { kind: 'figure', scene: smokeScene(lot, smokeThresholds(content), WIDE), caption: `Smoke if the packs that touch burn: ${packs(lot)} in ${rounded(lot.volume)} m³ with ${rounded(lot.airChanges)} air changes an hour. Sand: low to high yields. Mixed air; near the pack it is worse. Other poisonous gases and soot are not counted.` },
     smokeTable(facts),
   ];
-  return { id: 'screening', title: 'Smoke in the room', ownPage: true, blocks };
+  return { id: 'screening', title: 'Smoke in the room', blocks };
 }
 
 const packs = (smoke: SmokeCase): string => `${smoke.packs} ${smoke.packs === 1 ? 'pack' : 'packs'}`;

@@ -83,7 +83,7 @@ function NoticeOnPaper({ block }: OnPaper<'notice'>) {
 }
 
 const styles = StyleSheet.create({
-  heading: { marginTop: 12, marginBottom: 4 },
+  heading: { marginTop: 9, marginBottom: 3 },
   headingWords: { fontSize: TYPE.subheading, fontWeight: 700, lineHeight: 1.25 },
   text: { marginTop: 3, marginBottom: 3, fontSize: TYPE.body, lineHeight: 1.4 },
   facts: { marginTop: 6, marginBottom: 6, borderTopWidth: 0.75, borderTopColor: COLOUR.line },
@@ -97,7 +97,7 @@ const styles = StyleSheet.create({
   value: { fontSize: TYPE.body, lineHeight: 1.3 },
   under: { fontSize: TYPE.small, lineHeight: 1.3, color: COLOUR.ink2 },
   list: { marginTop: 4, marginBottom: 4 },
-  item: { flexDirection: 'row', gap: 6, marginBottom: 4 },
+  item: { flexDirection: 'row', gap: 6, marginBottom: 2 },
   smallItem: { flexDirection: 'row', gap: 6, marginBottom: 2 },
   mark: { width: 14, fontSize: TYPE.body, lineHeight: 1.4, fontWeight: 700 },
   itemWords: { flex: 1, fontSize: TYPE.body, lineHeight: 1.4 },
