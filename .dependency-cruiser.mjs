@@ -52,7 +52,7 @@ const ALLOWED = [
   { folder: 'lib/forms', may: packages('zod'), comment: 'What all forms share: fields, faults, what was typed.' },
   { folder: 'lib/csv', may: packages('papaparse'), comment: 'Tables as text, in and out. The one place where a spreadsheet formula is made harmless.' },
   { folder: 'lib/images', may: packages('sharp', 'file-type'), nodeBuiltIns: true, comment: 'Pictures drawn anew, so that nothing but what is seen is left in them. Who sent them and where they are kept is not its affair.' },
-  ...['people', 'places', 'packs', 'assessments', 'incidents', 'sessions'].map((area) => ({
+  ...['people', 'places', 'packs', 'assessments', 'incidents', 'sessions', 'events'].map((area) => ({
     folder: `lib/${area}`,
     may: ['^lib/(units|core|content|questionnaire|interchange|wording|access|audit|forms|csv)/', ...packages('zod')],
     comment: 'Decisions of one area, without a database and without another area: state and command in, changes and events out.',
@@ -71,7 +71,7 @@ const ALLOWED = [
   { folder: 'lib/pdf/verify', may: ['^lib/pdf/(structure|cms|certificates)/'], nodeBuiltIns: true, comment: 'Checks files without the code that draws or signs them.' },
   {
     folder: 'lib/db',
-    may: ['^lib/(units|core|content|access|audit|forms|people|places|packs|sessions|today|assessments|incidents|papers)/', ...packages('@prisma', 'better-sqlite3', 'pg', 'zod')],
+    may: ['^lib/(units|core|content|access|audit|forms|people|places|packs|sessions|today|assessments|incidents|events|papers)/', ...packages('@prisma', 'better-sqlite3', 'pg', 'zod')],
     nodeBuiltIns: true,
     comment: 'The only folder that speaks to a database. It knows the ports it fits, no page and no setting; its address is handed to it.',
   },

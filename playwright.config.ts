@@ -21,7 +21,9 @@ export default defineConfig({
   use: {
     ...devices['Desktop Chrome'],
     baseURL,
-    trace: 'retain-on-failure',
+    // A trace of every step takes as long as the step. To get one: npm run test:e2e -- --trace retain-on-failure
+    trace: 'off',
+    screenshot: 'only-on-failure',
     launchOptions: {
       executablePath: findChromium(),
       // Chromium's own sandbox does not start for root, and containers have little shared memory.

@@ -1,7 +1,8 @@
-import type { PackLimits } from '@/lib/content/model';
+import { checkInForce, daysSince } from './checks/check-age';
 import type { CheckRecord } from './checks/check-record';
 import { labelKey, type Pack } from './pack';
 import { SETTLED_PLACES } from './pack-history';
+import type { SchoolPackLimits } from './school-rules';
 import { blockedUses, blockedWords } from './states/blocked-uses';
 import { isHere, isPackState, type PackState } from './states/pack-states';
 
@@ -22,7 +23,7 @@ const MS_A_DAY = 86_400_000;
 const LONGEST_WAIT = 7;
 
 /** What a pack needs of a person, most urgent first found. */
-export function needOf(limits: PackLimits, listed: ListedPack, now: Date): Need | null {
+export function needOf(limits: SchoolPackLimits, listed: ListedPack, now: Date): Need | null {
   const { pack, lastCheck, isolatedAt, isolatedSince } = listed;
   if (pack.state === 'isolated') {
     if (isolatedAt === null) return { urgency: 'now', words: 'Say where it is' };
@@ -33,6 +34,7 @@ export function needOf(limits: PackLimits, listed: ListedPack, now: Date): Need 
   if (pack.state === 'retired') return { urgency: 'wait', words: 'Waits for the collection point' };
   if (!isHere(pack.state)) return null;
   if (lastCheck === null) return { urgency: 'wait', words: 'Not checked yet' };
+  if (checkInForce(limits, lastCheck, now) === null) return { urgency: 'wait', words: `Checked ${daysSince(lastCheck.at, now)} days ago: check it again` };
   const blocked = blockedWords(blockedUses(limits, pack, lastCheck).uses);
   return blocked === null ? null : { urgency: 'wait', words: blocked };
 }
@@ -52,7 +54,7 @@ export function readPackFilter(query: { readonly find?: string | string[]; reado
 }
 
 /** The packs a filter shows: those that press first, then those that wait, then by label with numbers as numbers. */
-export function filteredPacks(limits: PackLimits, packs: readonly ListedPack[], filter: PackFilter, now: Date): readonly ListedPack[] {
+export function filteredPacks(limits: SchoolPackLimits, packs: readonly ListedPack[], filter: PackFilter, now: Date): readonly ListedPack[] {
   const wanted = labelKey(filter.find);
   const shown = packs.filter(({ pack }) => isShown(pack, filter.state) && matches(pack, wanted));
   const rank = (listed: ListedPack): number => ({ now: 0, wait: 1, none: 2 })[needOf(limits, listed, now)?.urgency ?? 'none'];

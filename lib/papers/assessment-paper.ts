@@ -16,9 +16,9 @@ import { stopSection } from './assessment/stops';
 import type { Paper } from './paper';
 
 /**
- * The paper of an assessment, in the order an officer reads it: what it comes to, who answers for it, what
- * forbids starting, the risks, what is done, the room, what to do when something happens, what is not known,
- * and the annexes.
+ * The paper of an assessment, in the order an officer reads it: what it comes to, who answers for it and how
+ * long it holds, what forbids starting, the risks, what is done, the room, what is not known, the pages for when
+ * something happens, and the annexes.
  * @param facts complete; nothing is looked up, so the same facts give the same paper
  */
 export function assessmentPaper(facts: AssessmentFacts): Paper {
@@ -34,19 +34,20 @@ export function assessmentPaper(facts: AssessmentFacts): Paper {
     madeAt: facts.madeAt,
     fingerprint: facts.fingerprint,
     verifyAt: facts.verifyAt,
+    twinAt: facts.twinAt,
     cover: coverBlocks(facts),
     sections: [
       scopeSection(facts),
+      validitySection(facts),
       stopSection(facts),
       riskSection(facts),
       actionSection(facts),
       controlSection(facts, venue.states),
       roomSection(facts, venue),
       screeningSection(facts),
-      ...responseSections(facts, venue),
       openQuestions(facts),
       recordSection(facts),
-      validitySection(facts),
+      ...responseSections(facts, venue),
       packsAnnex(facts),
       incidentsAnnex(facts),
       answersAnnex(facts),

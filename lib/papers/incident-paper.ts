@@ -14,6 +14,9 @@ export interface IncidentPaperFacts {
   readonly madeAt: string;
   readonly fingerprint: string;
   readonly verifyAt: string;
+  readonly twinAt: string;
+  /** end of the school's log when the paper was made; null in a preview */
+  readonly logEnd: { readonly number: number; readonly hash: string } | null;
   readonly caution: string;
   readonly recordedBy: string;
   readonly facts: readonly { readonly name: string; readonly value: string; /** what was said first, and why it was corrected */ readonly corrections: readonly string[] }[];
@@ -32,14 +35,14 @@ export interface IncidentPaperFacts {
 
 /** The paper of one incident, signed by the safety officer: the record, what was corrected, what follows. */
 export function incidentPaper(facts: IncidentPaperFacts): Paper {
-  const { number, incidentNumber, title, school, when, state, format, language, madeAt, fingerprint, verifyAt, officer } = facts;
+  const { number, incidentNumber, title, school, when, state, format, language, madeAt, fingerprint, verifyAt, twinAt, officer } = facts;
   return {
-    kind: 'incident', number, title: `Incident ${incidentNumber}: ${title}`, subtitle: `${school}, ${when}. State: ${state}.`, format, language, author: officer.name, madeAt, fingerprint, verifyAt,
+    kind: 'incident', number, title: `Incident ${incidentNumber}: ${title}`, subtitle: `${school}, ${when}. State: ${state}.`, format, language, author: school, madeAt, fingerprint, verifyAt, twinAt,
     cover: [...openNotice(facts), { kind: 'facts', rows: facts.facts.map(({ name, value, corrections }) => (corrections.length === 0 ? { name, value } : { name, value, under: corrections.join(' ') })) }, text(`Recorded by ${facts.recordedBy}.`), text(facts.caution, 'quiet')],
     sections: [
       { id: 'packs', title: 'Packs, and where each one is', blocks: [packsTable(facts)] },
       { id: 'people', title: 'Who was affected', blocks: [text('Roles and initials. No names stand on this paper.', 'quiet'), personsTable(facts), text(photoWords(facts.photoHashes))] },
-      { id: 'afterwards', title: 'Afterwards', blocks: [followUpList(facts), actionsTable(facts), text(reviewWords(facts.reviews))] },
+      { id: 'afterwards', title: 'Afterwards', blocks: [followUpList(facts), actionsTable(facts), text(reviewWords(facts.reviews)), text(logWords(facts.logEnd), 'quiet')] },
     ],
     signatures: [{ field: 'Officer', title: 'Safety officer', name: officer.name, post: officer.post }],
   };
@@ -73,4 +76,9 @@ function actionsTable({ actions }: IncidentPaperFacts): Block {
 
 function reviewWords(reviews: readonly string[]): string {
   return reviews.length === 0 ? 'It contradicts no signed assessment.' : `It contradicts these signed assessments, which are marked for review: ${reviews.join('; ')}.`;
+}
+
+function logWords(end: IncidentPaperFacts['logEnd']): string {
+  if (end === null) return 'Where the school’s log ends is noted when it is signed.';
+  return `The school’s log when this was made: entry ${end.number}, ${end.hash.match(/.{1,8}/g)?.join(' ') ?? ''}. Nothing before it can be altered without this number failing to fit.`;
 }

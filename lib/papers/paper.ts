@@ -21,6 +21,10 @@ export interface Paper {
   readonly fingerprint: string;
   /** where anybody can check the file; drawn as a square code too */
   readonly verifyAt: string;
+  /** where the same words stand as a page, for those who cannot see a printed one; said on the first page */
+  readonly twinAt?: string;
+  /** the caution on every page, where it is more than the usual one */
+  readonly caution?: string;
   readonly cover: readonly Block[];
   readonly sections: readonly PaperSection[];
   readonly signatures: readonly SignaturePlace[];
@@ -46,13 +50,21 @@ export type Cell = string | { readonly text: string; readonly under: string } | 
 
 export interface Column { readonly head: string; /** share of the width, any positive number */ readonly width: number; readonly align?: 'right' }
 
+/** What is done next, with a drawing of it; the words say all, the drawing nothing more. */
+export interface PicturedStep { readonly picture: Scene; readonly lead: string; readonly text?: string }
+
+/** Of the letters of pictured steps: as large as the page allows. */
+export type StepSize = 'huge' | 'large' | 'plain' | 'small';
+
 export type Block =
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'text'; readonly text: string; readonly tone?: Tone }
-  | { readonly kind: 'facts'; /** side by side, where room is short */ readonly columns?: 2; readonly rows: readonly { readonly name: string; readonly value: string; readonly under?: string }[] }
+  | { readonly kind: 'facts'; /** side by side, where room is short */ readonly columns?: 2; /** to be read from across a room */ readonly large?: boolean; readonly rows: readonly { readonly name: string; readonly value: string; readonly under?: string }[] }
   | { readonly kind: 'list'; readonly ordered?: boolean; /** in the least size, where room is short */ readonly small?: boolean; readonly items: readonly { readonly lead: string; readonly text?: string }[] }
   | { readonly kind: 'table'; readonly caption: string; readonly columns: readonly Column[]; readonly rows: readonly (readonly Cell[])[]; /** said when there is no row */ readonly empty: string }
   | { readonly kind: 'figure'; readonly scene: Scene; readonly caption: string }
+  | { readonly kind: 'steps'; readonly size: StepSize; readonly items: readonly PicturedStep[] }
+  | { readonly kind: 'initials'; readonly caption: string; /** empty places, to be filled in by hand */ readonly places: number }
   | { readonly kind: 'notice'; readonly title: string; readonly text: string; readonly presses?: boolean };
 
 export const text = (words: string, tone?: Tone): Block => (tone === undefined ? { kind: 'text', text: words } : { kind: 'text', text: words, tone });
@@ -69,9 +81,11 @@ function wordsOfBlock(block: Block): readonly string[] {
     case 'heading':
     case 'text': return [block.text];
     case 'facts': return block.rows.flatMap(({ name, value, under }) => [name, value, ...(under === undefined ? [] : [under])]);
+    case 'steps':
     case 'list': return block.items.flatMap(({ lead, text: rest }) => [lead, ...(rest === undefined ? [] : [rest])]);
     case 'table': return [block.caption, ...block.columns.map((column) => column.head), ...(block.rows.length === 0 ? [block.empty] : block.rows.flat().flatMap(wordsOfCell))];
     case 'figure': return [block.caption];
+    case 'initials': return [block.caption];
     case 'notice': return [block.title, block.text];
   }
 }

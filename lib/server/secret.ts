@@ -3,7 +3,7 @@ import { createHmac, hkdfSync } from 'node:crypto';
 import { env } from './env';
 
 /** What keys are made for. A key of one purpose tells nothing about that of another. */
-export type KeyPurpose = 'sign-in' | 'invitations' | 'sign-in-attempts' | 'known-browsers' | 'remembered-schools' | 'new-passwords' | 'signing-keys' | 'caretaker-links';
+export type KeyPurpose = 'sign-in' | 'invitations' | 'sign-in-attempts' | 'known-browsers' | 'remembered-schools' | 'new-passwords' | 'signing-keys' | 'caretaker-links' | 'event-links';
 
 const KEY_BYTES = 32;
 

@@ -78,7 +78,7 @@ async function backInUse(world: World, at: Date): Promise<void> {
 
 async function readyLabels({ db, people }: World): Promise<readonly string[]> {
   const scope = schoolScope(people.helper);
-  const packs = await packsToLog(db, scope, LIMITS);
+  const packs = await packsToLog(db, scope, LIMITS, new Date());
   const inUse = new Set((await db.pack.findMany({ where: { ...scope, state: 'in-use' }, select: { id: true } })).map(({ id }) => id));
   return packs.filter(({ id, notToCharge }) => notToCharge === null && inUse.has(id)).map(({ label }) => label);
 }

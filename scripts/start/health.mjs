@@ -39,10 +39,11 @@ export async function waitUntilWell(address, lives) {
 }
 
 /**
- * Says whether the program has no school yet: only then does it show the page that makes one.
+ * Says whether the program has no school yet: only then does it show the page that makes one. The first page a server
+ * draws takes many seconds on a busy machine, so this waits as long as for the server itself.
  * @param {string} address
  */
 export async function asksForSchool(address) {
-  const response = await fetch(`${address}/begin`, { redirect: 'manual', signal: AbortSignal.timeout(ASK_WITHIN_MS) });
+  const response = await fetch(`${address}/begin`, { redirect: 'manual', signal: AbortSignal.timeout(READY_WITHIN_MS) });
   return response.status === 200;
 }

@@ -52,7 +52,7 @@ test.describe('signing in', () => {
     const email = 'guessed.at@ternlane.example';
     for (let attempt = 1; attempt <= 11; attempt += 1) {
       const claimed = `203.0.113.${attempt}`;
-      const context = await browser.newContext({ extraHTTPHeaders: { 'x-forwarded-for': claimed, 'x-real-ip': claimed, forwarded: `for=${claimed}` } });
+      const context = await browser.newContext({ javaScriptEnabled: false, extraHTTPHeaders: { 'x-forwarded-for': claimed, 'x-real-ip': claimed, forwarded: `for=${claimed}` } });
       const page = await context.newPage();
       await page.goto('/sign-in');
       await typeWrongSignIn(page, { email, password: `guess number ${attempt}` });
@@ -66,7 +66,7 @@ test.describe('signing in', () => {
     const officer = await officerPage(browser);
     const person = { name: 'Noor Reed', email: 'n.reed@ternlane.example', password };
     const known = await join(browser, await invite(officer, person.name, 'helper'), person);
-    const stranger = await (await browser.newContext()).newPage();
+    const stranger = await (await browser.newContext({ javaScriptEnabled: false })).newPage();
     await stranger.goto('/sign-in');
     for (let attempt = 1; attempt <= 11; attempt += 1) {
       await typeWrongSignIn(stranger, { email: person.email, password: `guess number ${attempt}` });

@@ -12,18 +12,18 @@ const NOT_ALLOWED = 'Your role does not go so far. Nothing of this was saved';
 const roleOf = (who: SignedIn): Role => (who === 'other-school' ? 'safety-officer' : who);
 const isFor = (audience: Audience, role: Role) => audience === 'everyone' || audience === 'signed in' || mayEver(role, audience);
 
-test.describe('nobody', () => {
+// One case walks all of a person's addresses, with soft expectations: each that is wrong is named by its file.
+test('nobody is led to signing in from every page and route that is not for everyone', async ({ request }) => {
   for (const [file, audience] of Object.entries(ROUTES)) {
-    test(`at ${file}`, async ({ request }) => {
-      const response = await request.get(addressOf(file), { maxRedirects: 0 });
-      if (audience === 'everyone') {
-        expect(response.status(), 'a page for everyone asks nobody to sign in').not.toBe(403);
-        expect(response.headers().location ?? '').not.toContain('/sign-in?then=');
-      } else {
-        expect(response.status()).toBe(307);
-        expect(response.headers().location).toMatch(/^\/sign-in\?then=/);
-      }
-    });
+    const response = await request.get(addressOf(file), { maxRedirects: 0 });
+    const leadsTo = response.headers().location ?? '';
+    if (audience === 'everyone') {
+      expect.soft(response.status(), `${file} asks nobody to sign in`).not.toBe(403);
+      expect.soft(leadsTo, file).not.toContain('/sign-in?then=');
+    } else {
+      expect.soft(response.status(), file).toBe(307);
+      expect.soft(leadsTo, file).toMatch(/^\/sign-in\?then=/);
+    }
   }
 });
 
@@ -31,13 +31,12 @@ for (const who of SIGNED_IN) {
   test.describe(who, () => {
     test.use({ storageState: stateOf(who) });
 
-    for (const [file, audience] of Object.entries(ROUTES)) {
-      test(`at ${file}`, async ({ request }) => {
-        const response = await request.get(addressOf(file), { maxRedirects: 0 });
-        if (isFor(audience, roleOf(who))) expect([200, 307, 404]).toContain(response.status());
-        else expect(response.status()).toBe(403);
-      });
-    }
+    test('comes to every page and route that is for them, and to no other', async ({ request }) => {
+      for (const [file, audience] of Object.entries(ROUTES)) {
+        const status = (await request.get(addressOf(file), { maxRedirects: 0 })).status();
+        expect.soft(isFor(audience, roleOf(who)) ? [200, 307, 404] : [403], file).toContain(status);
+      }
+    });
   });
 }
 
@@ -46,19 +45,23 @@ test('the built program has the actions that are listed', () => {
 });
 
 const GUARDED = Object.entries(ACTIONS).filter(([, audience]) => audience !== 'everyone');
-const actionOf = (id: string) => {
-  const action = builtActions().find((one) => one.id === id);
-  if (!action) throw new Error(`The built program has no action ${id}`);
-  return action;
-};
 
-test.describe('nobody calls', () => {
-  for (const [id] of GUARDED) {
-    test(id, async ({ request, baseURL }) => {
-      const response = await callAction(request, actionOf(id), String(baseURL));
-      const refused = (await response.text()).includes(NOT_SIGNED_IN) || (response.headers()['x-action-redirect'] ?? '').startsWith('/sign-in');
-      expect(refused, `${response.status()} ${await response.text()}`).toBe(true);
-    });
+/** Those of the list, in its order, as the built program has them. */
+function guardedActions() {
+  const built = new Map(builtActions().map((action) => [action.id, action]));
+  return GUARDED.map(([id, audience]) => {
+    const action = built.get(id);
+    if (!action) throw new Error(`The built program has no action ${id}`);
+    return { action, audience };
+  });
+}
+
+test('nobody who is not signed in has an action done', async ({ request, baseURL }) => {
+  for (const { action } of guardedActions()) {
+    const response = await callAction(request, action, String(baseURL));
+    const text = await response.text();
+    const refused = text.includes(NOT_SIGNED_IN) || (response.headers()['x-action-redirect'] ?? '').startsWith('/sign-in');
+    expect.soft(refused, `${action.id}: ${response.status()} ${text}`).toBe(true);
   }
 });
 
@@ -66,15 +69,14 @@ for (const who of SIGNED_IN) {
   test.describe(`${who} calls`, () => {
     test.use({ storageState: stateOf(who) });
 
-    // Those without a form would sign everybody out who is still needed.
-    for (const [id, audience] of GUARDED.filter(([name]) => !name.endsWith('signOutEverywhere'))) {
-      test(id, async ({ request, baseURL }) => {
-        const text = await (await callAction(request, actionOf(id), String(baseURL))).text();
-        expect(text).not.toContain(NOT_SIGNED_IN);
-        if (isFor(audience, roleOf(who))) expect(text).not.toContain(NOT_ALLOWED);
-        else expect(text).toContain(NOT_ALLOWED);
-      });
-    }
+    test('every action, and is refused those that are not for them', async ({ request, baseURL }) => {
+      // Those without a form would sign everybody out who is still needed.
+      for (const { action, audience } of guardedActions().filter((one) => !one.action.id.endsWith('signOutEverywhere'))) {
+        const text = await (await callAction(request, action, String(baseURL))).text();
+        expect.soft(text.includes(NOT_SIGNED_IN), `${action.id} takes them for signed in`).toBe(false);
+        expect.soft(text.includes(NOT_ALLOWED), `${action.id} refuses them`).toBe(!isFor(audience, roleOf(who)));
+      }
+    });
   });
 }
 
@@ -82,7 +84,9 @@ test.describe('a form of another site', () => {
   test.use({ storageState: stateOf('safety-officer') });
 
   test('is not taken, though the browser is signed in', async ({ request }) => {
-    const response = await callAction(request, actionOf('(school)/people/actions.ts inviteAction'), 'https://elsewhere.example');
+    const invite = guardedActions().find(({ action }) => action.id === '(school)/people/actions.ts inviteAction');
+    if (!invite) throw new Error('Inviting is an action of the list');
+    const response = await callAction(request, invite.action, 'https://elsewhere.example');
     expect(response.ok()).toBe(false);
   });
 });

@@ -8,7 +8,7 @@ export function assessmentFacts(document: AssessmentDocument, over: Partial<Asse
   return {
     content: edition2, document, result: score(edition2, document, { seed: 1, draws: 1000, inputHash: 'sha256-of-the-input' }), edition: 2,
     number: 'SB-7F2K-0031', version: 2, state: 'for signature', format: 'A4', language: 'en',
-    madeAt: '2026-11-24T16:05:00.000Z', madeOn: '24 November 2026', fingerprint: '9c41 07be 5d20 e83a', verifyAt: 'https://sandbucket.example/verify',
+    madeAt: '2026-11-24T16:05:00.000Z', madeOn: '24 November 2026', fingerprint: '9c41 07be 5d20 e83a', verifyAt: 'https://sandbucket.example/verify', twinAt: 'https://sandbucket.example/assessments/9/paper',
     school: { name: 'Heron Weir School', employer: 'Heron Weir Trust' }, place: 'Room 9 and small hall', keyHolder: 'caretaker, 555 0107', season: 'Season 2026/27',
     preparer: { name: 'Åsa Łukasiewicz', post: 'teacher', telephone: '555 0101', employer: 'Heron Weir Trust' },
     officer: { name: 'Γιώργος Νικολάου', post: 'safety officer', telephone: '555 0102', employer: 'Heron Weir Trust' },

@@ -31,7 +31,12 @@ export const ROUTES: Readonly<Record<string, Audience>> = {
   '(school)/sessions/[sessionId]/page.tsx': 'session.read',
   '(school)/trend/page.tsx': 'trend.read',
   '(school)/account/page.tsx': 'signed in',
+  '(school)/papers/[jobId]/page.tsx': 'signed in',
+  '(school)/incidents/[incidentId]/sign/page.tsx': 'incident.sign',
+  '(school)/incidents/[incidentId]/paper/page.tsx': 'document.read',
+  '(school)/incidents/[incidentId]/paper.pdf/route.ts': 'document.read',
   '(school)/school/page.tsx': 'school.read',
+  '(school)/school/limits/page.tsx': 'school.change',
   '(school)/people/page.tsx': 'people.read',
   '(school)/people/[personId]/page.tsx': 'people.change',
 
@@ -102,7 +107,10 @@ export const ACTIONS: Readonly<Record<string, Audience>> = {
   // Signing out of nothing changes nothing.
   '(school)/account/actions.ts signOutHere': 'everyone',
   '(school)/account/actions.ts signOutEverywhere': 'signed in',
+  '(school)/papers/[jobId]/actions.ts cancelPaperAction': 'signed in',
+  '(school)/incidents/[incidentId]/sign/actions.ts signIncidentAction': 'incident.sign',
   '(school)/school/actions.ts changeSchoolAction': 'school.change',
+  '(school)/school/limits/actions.ts changeRulesAction': 'school.change',
   '(school)/people/actions.ts inviteAction': 'people.invite',
   '(school)/people/actions.ts revokeInvitationAction': 'people.invite',
   '(school)/people/actions.ts changeRoleAction': 'people.change',

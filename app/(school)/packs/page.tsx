@@ -8,7 +8,8 @@ import { PackStateShapes } from '@/app/_components/packs/pack-state-mark';
 import { can } from '@/lib/access/can';
 import { needOf, readPackFilter } from '@/lib/packs/pack-list';
 import { requireMay } from '@/lib/server/actor';
-import { PACK_LIMITS } from '@/lib/server/packs/pack-limits';
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
+import { packLimitsOf } from '@/lib/server/packs/pack-limits';
 import { listOfPacks, type PackList } from '@/lib/server/packs/read-packs';
 import { currentSchool } from '@/lib/server/people/current-school';
 import { PackEmpty } from './_parts/pack-empty';
@@ -21,13 +22,13 @@ interface PacksPageProps { readonly searchParams: Promise<{ readonly find?: stri
 
 export default async function PacksPage({ searchParams }: PacksPageProps) {
   const actor = await requireMay('pack.read');
-  const [school, query] = [await currentSchool(actor), await searchParams];
+  const [school, limits, query] = await Promise.all([currentSchool(actor), packLimitsOf(actor), searchParams]);
   const [filter, now] = [readPackFilter(query), new Date()];
   const list = await listOfPacks(actor, filter, now);
-  const pressing = list.shown.filter((listed) => needOf(PACK_LIMITS, listed, now)?.urgency === 'now').length;
+  const pressing = list.shown.filter((listed) => needOf(limits, listed, now)?.urgency === 'now').length;
   const mayAdd = can(actor.role, 'pack.add');
   return (
-    <Sheet marginLabel="About the register" margin={<AboutRegister />}>
+    <Sheet marginLabel="About the register" margin={<AboutRegister limits={limits} />}>
       <PackStateShapes />
       <PageHead crumb={school.schoolName} title={titleOf(list, pressing)} />
       {list.counts.all === 0 ? <PackEmpty mayAdd={mayAdd} /> : (
@@ -39,7 +40,7 @@ export default async function PacksPage({ searchParams }: PacksPageProps) {
             <ButtonLink href="/packs/export" download="packs.csv">Save as CSV</ButtonLink>
           </div>
           <p className="vh" role="status">{list.shown.length === 1 ? 'One pack shown' : `${list.shown.length} packs shown`}, those that need you first</p>
-          {list.shown.length === 0 ? <p>No pack is like that. <Link href="/packs" prefetch={false}>Show all that are here</Link></p> : <PackTable packs={list.shown} now={now} style={school} />}
+          {list.shown.length === 0 ? <p>No pack is like that. <Link href="/packs" prefetch={false}>Show all that are here</Link></p> : <PackTable packs={list.shown} limits={limits} now={now} style={school} />}
         </>
       )}
     </Sheet>
@@ -53,18 +54,18 @@ function titleOf({ counts, shown }: PackList, pressing: number): string {
   return shown.length === counts.here ? `${here} here` : here;
 }
 
-function AboutRegister() {
+function AboutRegister({ limits }: { readonly limits: SchoolPackLimits }) {
   return (
     <>
       <MarginNote title="What needs you">An isolated pack presses until somebody has said where it lies, and again when it waits longer than a week.</MarginNote>
-      <MarginNote title="Spread"><p>Difference between the highest and the lowest cell at the last check. {limitWords()}</p></MarginNote>
+      <MarginNote title="Spread"><p>Difference between the highest and the lowest cell at the last check. {limitWords(limits)}</p></MarginNote>
       <MarginNote title="The register moves nothing">A state written here changes no pack. Whoever writes it says where the pack is.</MarginNote>
     </>
   );
 }
 
-/** The limits in force, out of the content. */
-function limitWords(): string {
-  const figures = PACK_LIMITS.rules.filter(({ measure }) => measure === 'cellSpread').map(({ value, verdict }) => `${Math.round(Number(value) * 1000)} mV: ${verdict}`);
+/** The limits in force in this school. */
+function limitWords(limits: SchoolPackLimits): string {
+  const figures = limits.rules.filter(({ measure }) => measure === 'cellSpread').map(({ value, verdict }) => `${Math.round(Number(value) * 1000)} mV: ${verdict}`);
   return `${figures.reverse().join('. ')}.`;
 }

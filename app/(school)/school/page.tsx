@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { ActionForm } from '@/app/_components/form/action-form';
 import { FormHidden, FormSubmit } from '@/app/_components/form/form-fields';
 import { EmergencyFields, SchoolNameFields, WritingFields } from '@/app/_components/school/school-fields';
@@ -30,6 +31,7 @@ export default async function SchoolPage() {
         <Section id="writing" title="Measuring and printing"><div className="stack fields"><WritingFields values={school} /></div></Section>
         <p className="row"><FormSubmit>Save</FormSubmit></p>
       </ActionForm>
+      <Section id="more" title="Also of the school"><ul className="rows"><li><Link href="/school/limits" prefetch={false}>Your own limits for packs</Link></li></ul></Section>
       <CertificatePart certificate={certificate} style={school} />
     </Sheet>
   );

@@ -19,13 +19,15 @@ function PaperBlock({ block }: { readonly block: Block }) {
     case 'list': return <List block={block} />;
     case 'table': return <PaperTable block={block} />;
     case 'figure': return <Figure block={block} />;
+    case 'steps': return <Steps block={block} />;
+    case 'initials': return <p>{block.caption} <span className="muted">On paper there are {block.places} places to fill in by hand.</span></p>;
     case 'notice': return <div className={block.presses === true ? 'notice now' : 'notice'}><p className="strong">{block.title}</p><p>{block.text}</p></div>;
   }
 }
 
 function Facts({ block }: Of<'facts'>) {
   return (
-    <dl className="facts">
+    <dl className={block.large === true ? 'facts large' : 'facts'}>
       {block.rows.map(({ name, value, under }, index) => (
         <div key={index}><dt>{name}</dt><dd>{value}{under === undefined ? null : <span className="small muted under">{under}</span>}</dd></div>
       ))}
@@ -36,6 +38,17 @@ function Facts({ block }: Of<'facts'>) {
 function List({ block }: Of<'list'>) {
   const items = block.items.map(({ lead, text }, index) => <li key={index}><b>{lead}</b>{text === undefined ? null : ` ${text}`}</li>);
   return block.ordered === true ? <ol className="prose">{items}</ol> : <ul className="prose">{items}</ul>;
+}
+
+/** The drawing says nothing that the words do not say. */
+function Steps({ block }: Of<'steps'>) {
+  return (
+    <ol className="paper-steps">
+      {block.items.map(({ picture, lead, text }, index) => (
+        <li key={index}><SceneSvg scene={picture} told={false} /><p><b>{index + 1} {lead}</b>{text === undefined ? null : ` ${text}`}</p></li>
+      ))}
+    </ol>
+  );
 }
 
 /** The picture as it stands on the paper; on a narrow screen it is moved sideways by itself. */

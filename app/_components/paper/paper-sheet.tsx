@@ -18,17 +18,19 @@ export function PaperSheet({ paper, label }: PaperSheetProps) {
         <p className="small num">{paper.number} · {paper.fingerprint}</p>
       </header>
       <PaperBlocks blocks={paper.cover} />
-      <dl className="paper-signers">
-        {paper.signatures.map((place) => <div key={place.field}><dt>{place.title}</dt><dd>{place.name}{place.post === '' ? '' : `, ${place.post}`}</dd></div>)}
-      </dl>
-      <ol className="paper-contents small">{paper.sections.map((section) => <li key={section.id}><a href={`#paper-${section.id}`}>{section.title}</a></li>)}</ol>
+      {paper.signatures.length === 0 ? null : (
+        <dl className="paper-signers">
+          {paper.signatures.map((place) => <div key={place.field}><dt>{place.title}</dt><dd>{place.name}{place.post === '' ? '' : `, ${place.post}`}</dd></div>)}
+        </dl>
+      )}
+      {paper.sections.length === 0 ? null : <ol className="paper-contents small">{paper.sections.map((section) => <li key={section.id}><a href={`#paper-${section.id}`}>{section.title}</a></li>)}</ol>}
       {paper.sections.map((section, index) => (
         <section key={section.id} id={`paper-${section.id}`} aria-labelledby={`paper-${section.id}-title`} className="paper-section">
           <h3 id={`paper-${section.id}-title`}>{index + 1} {section.title}</h3>
           <PaperBlocks blocks={section.blocks} />
         </section>
       ))}
-      <p className="small muted">{CAUTION}</p>
+      <p className="small muted">{paper.caution ?? CAUTION}</p>
     </section>
   );
 }

@@ -3,7 +3,8 @@ import { ScopeSchema } from '@/lib/assessments/version';
 import type { AuditEvent } from '@/lib/audit/event';
 import { recordChange } from '../audit/record-change';
 import type { Db } from '../client';
-import { type NewDocument, sha256Of, type SignatureOf, writeDocument } from '../documents/write-document';
+import { keepDocument } from '../documents/keep-document';
+import { type NewDocument, sha256Of, type SignatureOf } from '../documents/write-document';
 import { schoolScope, type SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
 import type { Author } from './begin-assessment';
@@ -17,7 +18,7 @@ export interface HandOver {
   /** who is to check it: the paper names them */
   readonly officerId: string;
   readonly score: KeptScore;
-  readonly document: NewDocument;
+  readonly document: NewDocument & { readonly bytes: readonly [Uint8Array, Uint8Array] };
   readonly signature: SignatureOf;
   readonly certificateFingerprint: string;
   readonly reviewBy: string;
@@ -38,13 +39,11 @@ export async function handOver(db: Db, by: Author, at: Date, what: HandOver): Pr
     if (!decision.ok) return { value: notDone(decision.why), events: [] };
     if (standing.revision !== what.revision || !(await moveVersion(tx, scope, what.versionId, standing, { state: 'with-officer', submittedAt: at, reviewBy: what.reviewBy, scopeJson: await scopeWith(tx, scope, what) }))) return { value: OVERTAKEN, events: [] };
     const scoreId = await keepScore(tx, scope, at, what.versionId, what.score);
-    const replaced = await replaceEarlier(tx, scope, at, what);
-    await writeDocument(tx, scope, at, { ...what.document, of: { versionId: what.versionId, scoreId } }, what.signature, 'part-signed');
-    const [made, signed] = what.document.bytes;
+    const kept = await keepDocument(tx, scope, at, { ...what.document, of: { versionId: what.versionId, scoreId } }, { ...what.signature, certificateFingerprint: what.certificateFingerprint }, 'part-signed');
+    const [, signed] = what.document.bytes;
     return { value: { ok: true }, events: [
       { kind: 'score.kept', subjectId: what.versionId, data: { scoreId, inputHash: what.score.inputHash, engineVersion: what.score.engineVersion, contentVersion: what.score.contentVersion, seed: what.score.seed, draws: what.score.draws, resultHash: what.score.resultHash } },
-      { kind: 'document.made', subjectId: what.document.id, data: { number: what.document.number, kind: 'assessment', fingerprint: what.document.fingerprint, sha256: sha256Of(made) } },
-      ...replaced,
+      ...kept,
       ...(again ? [] : [{ kind: 'assessment.submitted' as const, subjectId: what.versionId, data: { openStops: [...what.openStops] } }]),
       { kind: 'assessment.signed', subjectId: what.versionId, data: { part: 'preparer', documentId: what.document.id, certificateFingerprint: what.certificateFingerprint, sha256: sha256Of(signed) } },
     ] };
@@ -54,11 +53,4 @@ export async function handOver(db: Db, by: Author, at: Date, what: HandOver): Pr
 async function scopeWith(tx: Tx, scope: SchoolScope, { versionId, officerId }: HandOver): Promise<string> {
   const version = await tx.assessmentVersion.findFirst({ where: { ...scope, id: versionId }, select: { scopeJson: true } });
   return JSON.stringify({ ...ScopeSchema.parse(JSON.parse(version?.scopeJson ?? '{}')), officerId });
-}
-
-/** Papers of this version that were handed over before are no longer the one to be signed. */
-async function replaceEarlier(tx: Tx, scope: SchoolScope, at: Date, { versionId, document }: HandOver): Promise<readonly AuditEvent[]> {
-  const earlier = await tx.document.findMany({ where: { ...scope, versionId, kind: 'assessment', replacedAt: null }, select: { id: true, number: true } });
-  await tx.document.updateMany({ where: { ...scope, id: { in: earlier.map((one) => one.id) } }, data: { replacedAt: at } });
-  return earlier.map((one) => ({ kind: 'document.replaced', subjectId: one.id, data: { number: one.number, byNumber: document.number } }));
 }

@@ -4,7 +4,8 @@ import type { AuditEvent } from '@/lib/audit/event';
 import type { StopCondition } from '@/lib/content/model';
 import { recordChange } from '../audit/record-change';
 import type { Db } from '../client';
-import { addSignature, sha256Of, type SignatureOf } from '../documents/write-document';
+import { countersign } from '../documents/keep-document';
+import { sha256Of, type SignatureOf } from '../documents/write-document';
 import { schoolScope, type SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
 import type { Author } from './begin-assessment';
@@ -76,13 +77,14 @@ export async function signOff(db: Db, by: Author, at: Date, what: SignOff): Prom
     const decision = signAsOfficer({ standing, personId: by.personId, openStops: what.openStops, extreme: what.extreme });
     if (!decision.ok) return nothing(notDone(decision.why));
     if (standing.revision !== what.revision || !(await moveVersion(tx, scope, what.versionId, standing, { state: 'signed', signedAt: at }))) return nothing(OVERTAKEN);
-    if (!(await addSignature(tx, scope, at, what.documentId, what.documentRevision, what.bytes, what.signature))) return nothing(OVERTAKEN);
-    const before = await supersede(tx, scope, at, standing.assessmentId, what.versionId);
-    const sha256 = sha256Of(what.bytes);
+    const { documentId, documentNumber: number, documentRevision: before, bytes, signature, certificateFingerprint } = what;
+    const signed = await countersign(tx, scope, at, { documentId, number, before, bytes }, { ...signature, certificateFingerprint });
+    if (signed === null) return nothing(OVERTAKEN);
+    const superseded = await supersede(tx, scope, at, standing.assessmentId, what.versionId);
     return { value: DONE, events: [
-      { kind: 'assessment.signed', subjectId: what.versionId, data: { part: 'officer', documentId: what.documentId, certificateFingerprint: what.certificateFingerprint, sha256 } },
-      { kind: 'document.signed', subjectId: what.documentId, data: { number: what.documentNumber, part: 'officer', revision: what.documentRevision + 1, certificateFingerprint: what.certificateFingerprint, sha256 } },
-      ...before.map((id) => ({ kind: 'assessment.superseded' as const, subjectId: id, data: { byVersionId: what.versionId } })),
+      { kind: 'assessment.signed', subjectId: what.versionId, data: { part: 'officer', documentId, certificateFingerprint, sha256: sha256Of(bytes) } },
+      ...signed,
+      ...superseded.map((id) => ({ kind: 'assessment.superseded' as const, subjectId: id, data: { byVersionId: what.versionId } })),
     ] };
   });
 }

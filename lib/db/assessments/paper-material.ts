@@ -30,12 +30,3 @@ export async function signerDetails(db: Db, scope: SchoolScope, personId: string
   const row = await db.membership.findFirst({ where: { ...scope, personId }, select: { role: true, post: true, employer: true, endedAt: true, person: { select: { name: true, phone: true } }, school: { select: { name: true } } } });
   return row === null ? null : { name: row.person.name, post: row.post, telephone: row.person.phone ?? '', employer: row.employer ?? row.school.name, role: row.role, active: row.endedAt === null };
 }
-
-/** The paper of a version that waits for the officer, with its last revision; null when there is none. */
-export async function waitingPaper(db: Db, scope: SchoolScope, versionId: string) {
-  return db.document.findFirst({
-    where: { ...scope, versionId, kind: 'assessment', state: 'part-signed', replacedAt: null, withdrawnAt: null },
-    orderBy: { createdAt: 'desc' },
-    select: { id: true, number: true, revision: true, fingerprint: true, createdAt: true, format: true, language: true, revisions: { orderBy: { number: 'desc' }, take: 1, select: { bytes: true, number: true } } },
-  });
-}

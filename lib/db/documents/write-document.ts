@@ -3,19 +3,24 @@ import type { SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
 import { DATA_REVISION } from './read-document';
 
+/** Made: a paper that nobody signs. */
+export type DocumentState = 'made' | 'part-signed' | 'signed';
+
+export type DocumentKind = 'assessment' | 'incident' | 'event' | 'response-card' | 'pack-list' | 'briefing';
+
 /** A paper as it was made, with the signature of the first who signed it. */
 export interface NewDocument {
   readonly id: string;
   readonly number: string;
-  readonly kind: 'assessment' | 'incident' | 'event';
+  readonly kind: DocumentKind;
   readonly title: string;
   readonly format: 'A4' | 'Letter';
   readonly language: string;
   readonly fingerprint: string;
   /** what it is of */
   readonly of: { readonly versionId?: string; readonly scoreId?: string; readonly incidentId?: string; readonly eventId?: string };
-  /** revision 1 is the paper without signatures, revision 2 with the first */
-  readonly bytes: readonly [Uint8Array, Uint8Array];
+  /** revision 1 is the paper without signatures, revision 2 with the first, when somebody signs it */
+  readonly bytes: readonly [Uint8Array] | readonly [Uint8Array, Uint8Array];
   /** the paper as data, packed: what the page on screen is drawn from; kept as revision 0 */
   readonly data?: Uint8Array;
 }
@@ -23,13 +28,13 @@ export interface SignatureOf { readonly part: 'preparer' | 'officer'; readonly s
 
 export const sha256Of = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
-/** Keeps a new paper, both revisions and who signed it. */
-export async function writeDocument(tx: Tx, scope: SchoolScope, at: Date, document: NewDocument, signature: SignatureOf, state: 'part-signed' | 'signed'): Promise<void> {
+/** Keeps a new paper, its revisions and who signed it. */
+export async function writeDocument(tx: Tx, scope: SchoolScope, at: Date, document: NewDocument, signature: SignatureOf | null, state: DocumentState): Promise<void> {
   const { bytes, data, of, ...columns } = document;
   await tx.document.create({ data: { ...scope, ...columns, ...of, state, createdAt: at } });
   if (data !== undefined) await writeRevision(tx, scope, at, document.id, DATA_REVISION, data);
   for (const [index, revision] of bytes.entries()) await writeRevision(tx, scope, at, document.id, index + 1, revision);
-  await tx.signature.create({ data: { ...scope, ...signature, documentId: document.id, documentRevision: bytes.length, at } });
+  if (signature !== null) await tx.signature.create({ data: { ...scope, ...signature, documentId: document.id, documentRevision: bytes.length, at } });
 }
 
 /** Adds the next revision with the next signature. @returns whether nobody was faster */

@@ -16,7 +16,7 @@ export type IncidentChanged = { readonly ok: true } | { readonly ok: false; read
 /** What a change returns: its events, or why it is not made. */
 export type Attempt = { readonly ok: true; readonly events: readonly AuditEvent[] } | { readonly ok: false; readonly faults: readonly Fault[] };
 
-type Asked = { readonly incidentId: string; readonly may: Extract<ActionOnCase, `incident.${string}`> | 'incident.follow-up' | 'incident.close' };
+type Asked = { readonly incidentId: string; readonly may: Extract<ActionOnCase, `incident.${string}`> | 'incident.follow-up' | 'incident.close' | 'incident.sign' };
 
 const NO_SUCH = 'Your school has no such incident';
 

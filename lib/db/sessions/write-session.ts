@@ -1,5 +1,5 @@
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { randomUUID } from 'node:crypto';
-import type { PackLimits } from '@/lib/content/model';
 import type { Fault } from '@/lib/forms/form-state';
 import { closeSession, type CloseSessionInput } from '@/lib/sessions/close-session';
 import { type Decided, refusedFor } from '@/lib/sessions/decided';
@@ -34,15 +34,15 @@ export async function writeOpening(db: Db, by: Member, now: Date, input: OpenSes
 }
 
 /** Adds one charge, or one crash, to each pack named. */
-export async function writeLog(db: Db, by: Member, at: Date, limits: PackLimits, input: LogPacksInput): Promise<SessionWritten> {
-  return change(db, by, at, input.sessionId, async (session, tx, scope) => logPacks(session, input, await packsToLog(tx, scope, limits)), writeCounts);
+export async function writeLog(db: Db, by: Member, at: Date, limits: SchoolPackLimits, input: LogPacksInput): Promise<SessionWritten> {
+  return change(db, by, at, input.sessionId, async (session, tx, scope) => logPacks(session, input, await packsToLog(tx, scope, limits, at)), writeCounts);
 }
 
 /** Says the counts of one pack anew; who opened the session, an organiser or the officer may. */
-export async function writeCorrection(db: Db, by: Member, at: Date, limits: PackLimits, input: CorrectLogInput): Promise<SessionWritten> {
+export async function writeCorrection(db: Db, by: Member, at: Date, limits: SchoolPackLimits, input: CorrectLogInput): Promise<SessionWritten> {
   return change(db, by, at, input.sessionId, async (session, tx, scope) => {
     if (!can(by.role, 'session.change', { actor: by, on: { schoolId: scope.schoolId, byId: session.byId } })) return refusedFor(null, 'Only who opened the session, an organiser or the safety officer puts a count right');
-    const decided = correctLog(session, input, await packsToLog(tx, scope, limits));
+    const decided = correctLog(session, input, await packsToLog(tx, scope, limits, at));
     return decided.ok ? { ...decided, change: [decided.change] } : decided;
   }, writeCounts);
 }

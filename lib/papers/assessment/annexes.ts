@@ -1,23 +1,27 @@
 import { rounded } from '@/lib/wording/numbers';
 import { type Block, type PaperSection, text } from '../paper';
 import type { AssessmentFacts } from './facts';
+import { isRecord } from './records';
 
-/** Every answer, section by section, with its note and what shows it. */
+/**
+ * Every answer, section by section, with its note and what shows it. What stands on a page of its own, because nobody
+ * knows it or because it is a record, is not printed twice.
+ */
 export function answersAnnex({ answers, content }: AssessmentFacts): PaperSection {
   const blocks = content.sections.flatMap((section): readonly Block[] => {
-    const rows = answers.filter((answer) => answer.section === section.id && answer.standing !== 'does not apply');
+    const rows = answers.filter((answer) => answer.section === section.id && answer.standing === 'answered' && !isRecord(answer.id));
     if (rows.length === 0) return [];
-    return [{ kind: 'table', caption: section.title, columns: [{ head: 'Question', width: 4 }, { head: 'Answer, note', width: 6.4 }, { head: 'Evidence', width: 1.6 }], rows: rows.map((row) => [row.question, { text: row.answer === '' ? row.standing : row.answer, under: row.note }, row.evidence === '' ? 'none' : row.evidence]), empty: '' }];
+    return [{ kind: 'table', caption: section.title, columns: [{ head: 'Question', width: 3.8 }, { head: 'Answer, note', width: 6.9 }, { head: 'Evidence', width: 1.3 }], rows: rows.map((row) => [row.question, { text: row.answer, under: row.note }, row.evidence === '' ? 'none' : row.evidence]), empty: '' }];
   });
   const hidden = answers.filter((answer) => answer.standing === 'does not apply').map((answer) => answer.question);
-  return { id: 'answers', title: 'Annex: all answers', blocks: [...blocks, ...(hidden.length === 0 ? [] : [text(`Not asked, because earlier answers say that they do not arise: ${hidden.join('; ')}`, 'quiet')])] };
+  return { id: 'answers', title: 'Annex: answers', blocks: [text('What nobody is sure of or has not answered, and what is a record of training, drill or electricity, stands on pages of its own.', 'quiet'), ...blocks, ...(hidden.length === 0 ? [] : [text(`Not asked, because earlier answers say that they do not arise: ${hidden.join('; ')}`, 'quiet')])] };
 }
 
 export function packsAnnex({ packs }: AssessmentFacts): PaperSection {
   const isolated = packs.filter((pack) => pack.state === 'isolated').length;
   return { id: 'packs', title: 'Annex: packs', blocks: [text(`${packs.length} ${packs.length === 1 ? 'pack' : 'packs'} in the register, ${isolated === 0 ? 'none' : isolated} isolated.`), {
     kind: 'table', caption: 'The register on the day of signing',
-    columns: [{ head: 'Label', width: 1.4 }, { head: 'Kind, full voltage', width: 3.4 }, { head: 'Wh', width: 1, align: 'right' }, { head: 'From', width: 1.8 }, { head: 'Age', width: 2 }, { head: 'Last check', width: 2.8 }, { head: 'State', width: 1.6 }, { head: 'Place', width: 2 }],
+    columns: [{ head: 'Label', width: 1.3 }, { head: 'Kind, full voltage', width: 3.3 }, { head: 'Wh', width: 0.8, align: 'right' }, { head: 'From', width: 2.4 }, { head: 'Age', width: 1.9 }, { head: 'Last check', width: 2.8 }, { head: 'State', width: 1.4 }, { head: 'Place', width: 2.1 }],
     rows: packs.map((pack) => [pack.label, `${pack.kind}, ${pack.fullVoltage}`, rounded(pack.energyWh), pack.source, pack.age, pack.lastCheck, pack.state, pack.place]),
     empty: 'No pack is in the register.',
   }] };

@@ -11,7 +11,7 @@ export function basisSection({ result, content, edition, retention, logEnd }: As
       { name: 'Fingerprint of what was worked out', value: inGroups(result.inputHash) },
       { name: 'The school’s log when this was made', value: logEnd === null ? 'noted when it is signed' : `entry ${logEnd.number}`, ...(logEnd === null ? {} : { under: `${inGroups(logEnd.hash)}. Nothing before it can be altered without this number failing to fit.` }) },
     ] },
-    { kind: 'table', caption: 'What most widens the result', columns: [{ head: 'What', width: 5 }, { head: 'If', width: 3 }, { head: 'Harm, low to high', width: 3 }], rows: result.doubt.slice(0, 12).map((one) => [one.title, one.between, `${short(one.harmLow)} to ${short(one.harmHigh)}`]), empty: 'Nothing does.' },
+    { kind: 'table', caption: 'What most widens the result', columns: [{ head: 'What', width: 5 }, { head: 'If', width: 3 }, { head: 'Harm, low to high', width: 3 }], rows: result.doubt.slice(0, 8).map((one) => [one.title, one.between, `${short(one.harmLow)} to ${short(one.harmHigh)}`]), empty: 'Nothing does.' },
     heading('Assumptions and sources'),
     { kind: 'list', small: true, items: bySource(printed(result.assumptions)) },
     text(judged(result.assumptions, edition), 'quiet'),
@@ -36,11 +36,25 @@ function judged(assumptions: Assumptions, edition: number): string {
 function bySource(assumptions: Assumptions): readonly { readonly lead: string; readonly text: string }[] {
   const groups = new Map<string, string[]>();
   for (const one of assumptions) {
-    const key = `${capital(one.kind)}.\n${capital(one.source)}:`;
-    const figure = `${one.what} ${typeof one.value === 'number' ? short(one.value) : one.value}${one.unit === '' || one.unit === '-' ? '' : ` ${one.unit}`}`;
+    const key = `${capital(one.kind)}.\n${capital(sourceOf(one))}:`;
+    const figure = `${one.what.replace(NO_CONTROL, '')} ${typeof one.value === 'number' ? short(one.value) : one.value}${one.unit === '' || one.unit === '-' ? '' : ` ${one.unit}`}${doubtOf(one)}`;
     groups.set(key, [...(groups.get(key) ?? []), figure]);
   }
   return [...groups].map(([key, figures]) => { const [lead = '', source = ''] = key.split('\n'); return { lead, text: `${source} ${figures.join('; ')}.` }; });
+}
+
+/** Said once, before all of them. */
+const NO_CONTROL = ': how often with no control';
+
+/** How each rate and each number of the season was come by stands in the open method; here they stand together. */
+function sourceOf({ id, source }: Assumptions[number]): string {
+  if (id.startsWith('rate.')) return 'how often with no control in place; ENGINE section 6 and its amendments';
+  return id.startsWith('exposure.') ? source.split(';').slice(0, 2).join(';') : source;
+}
+
+function doubtOf({ id, source }: Assumptions[number]): string {
+  const [factor] = id.startsWith('rate.') ? (/error factor \d+/.exec(source) ?? []) : [];
+  return factor === undefined ? '' : ` (${factor})`;
 }
 
 /** To be read out and to be broken over lines. */

@@ -30,18 +30,27 @@ function answer(facts: AssessmentFacts): Block {
   return { kind: 'notice', title: held === 0 ? 'May be used as described' : `May be used as described, under ${held === 1 ? 'one condition' : `${held} conditions`}`, text: 'As long as local rules, the fire service and the officer say nothing else.' };
 }
 
-function conditions({ acceptances, result, content }: AssessmentFacts): readonly Block[] {
+/** Acceptances as fully as the cover has room: each with what is done instead, else their titles, else how many. */
+function conditions(facts: AssessmentFacts): readonly Block[] {
+  const { acceptances } = facts;
   if (acceptances.length === 0) return [];
-  const title = (id: string): string => result.stops.find((stop) => stop.id === id)?.title ?? content.stops.find((stop) => stop.id === id)?.title ?? id;
-  const inFull = acceptances.map((one) => ({ lead: `Accepted by ${one.by}${one.until === null ? '' : ` until ${one.until}`}: ${title(one.stop)}.`, text: [one.replacedBy === '' ? '' : `Instead: ${one.replacedBy}`, one.paper === null ? '' : `Paper: ${one.paper}.`].filter((words) => words !== '').join(' ') }));
-  const letters = inFull.reduce((sum, { lead, text: words }) => sum + lead.length + words.length, 0);
-  // The cover stays one page, with room for both signatures: what does not fit is told in section 2, which is said.
-  const items = letters <= COVER_LETTERS ? inFull : inFull.map(({ lead }) => ({ lead, text: 'What is done instead stands in section 2.' }));
+  const inFull = acceptances.map((one) => ({ lead: `${acceptedBy(one)}: ${stopTitle(facts, one)}.`, text: [one.replacedBy === '' ? '' : `Instead: ${one.replacedBy}`, one.paper === null ? '' : `Paper: ${one.paper}.`].filter((words) => words !== '').join(' ') }));
+  const titles = [...new Set(acceptances.map(acceptedBy))].map((by) => ({ lead: `${by}:`, text: `${acceptances.filter((one) => acceptedBy(one) === by).map((one) => stopTitle(facts, one)).join('; ')}. What is done instead stands in section 3.` }));
+  const counted = [{ lead: `${acceptances.length} stop conditions are accepted in writing.`, text: 'Each stands in section 3, with who accepted it, until when, and what is done instead.' }];
+  const items = [inFull, titles].find((list) => linesOf(list) <= COVER_LINES) ?? counted;
   return [{ kind: 'list', small: acceptances.length > 1, items }];
 }
 
-/** As much text of acceptances as the cover of either format takes, letters. */
-const COVER_LETTERS = 1300;
+type Accepted = AssessmentFacts['acceptances'][number];
+
+const acceptedBy = ({ by, until }: Accepted): string => `Accepted by ${by}${until === null ? '' : ` until ${until}`}`;
+const stopTitle = ({ result, content }: AssessmentFacts, { stop }: Accepted): string => [...result.stops, ...content.stops].find(({ id }) => id === stop)?.title ?? stop;
+
+/** The cover stays one page, with room for both signatures: as many lines of acceptances as the smaller format takes. */
+const COVER_LINES = 7;
+/** Letters of a small line, on the short side. */
+const LINE_LETTERS = 88;
+const linesOf = (items: readonly { readonly lead: string; readonly text: string }[]): number => items.reduce((sum, { lead, text: words }) => sum + Math.ceil((lead.length + 1 + words.length) / LINE_LETTERS), 0);
 
 function keyFacts(facts: AssessmentFacts): Block {
   const { result } = facts;

@@ -75,6 +75,8 @@ export interface AssessmentFacts {
   readonly madeOn: string;
   readonly fingerprint: string;
   readonly verifyAt: string;
+  /** where the paper stands as a page, for those who hear it */
+  readonly twinAt: string;
   readonly school: { readonly name: string; readonly employer: string };
   readonly place: string;
   /** who has the keys, with the telephone; empty when nobody is named */

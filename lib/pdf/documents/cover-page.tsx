@@ -1,6 +1,7 @@
-import { StyleSheet, View } from '@react-pdf/renderer';
+import { Link, StyleSheet, View } from '@react-pdf/renderer';
 import type { Paper } from '@/lib/papers/paper';
 import { type PaperFrame, PaperPage } from '../render/paper-page';
+import { COLOUR } from '../render/paper-colours';
 import { TYPE } from '../render/paper-type';
 import { QrCode } from '../render/qr-code';
 import { SignatureBoxes, SIGNATURES_HEIGHT } from '../render/signature-boxes';
@@ -23,11 +24,17 @@ export function CoverPage({ paper, frame }: { readonly paper: Paper; readonly fr
           <QrCode text={paper.verifyAt} size={CODE} />
         </View>
       </View>
-      <Words style={styles.how}>{`To check that nothing was changed, and whether it still holds: scan, or open ${paper.verifyAt} and drop the file there.`}</Words>
+      <Words style={styles.how}>{`To check that nothing was changed, and whether it still holds: scan, or hand the file in at ${paper.verifyAt}`}</Words>
+      {paper.twinAt === undefined ? null : <TwinAt address={paper.twinAt} />}
       <BlocksOnPaper blocks={paper.cover} format={paper.format} />
       {paper.signatures.length === 0 ? null : <><View style={{ height: SIGNATURES_HEIGHT }} wrap={false} /><SignatureBoxes paper={paper.format} labels={labels} /></>}
     </PaperPage>
   );
+}
+
+/** The way to the page that says the same, for readers whose aids do not read a file of this kind well. */
+function TwinAt({ address }: { readonly address: string }) {
+  return <Words style={styles.read}>{'The same words as a page, for screen readers: '}<Link src={address} style={styles.link}>{address}</Link></Words>;
 }
 
 const styles = StyleSheet.create({
@@ -36,5 +43,7 @@ const styles = StyleSheet.create({
   name: { fontSize: TYPE.title, fontWeight: 700, lineHeight: 1.15 },
   subtitle: { marginTop: 6, fontSize: TYPE.body, lineHeight: 1.35 },
   check: { width: CODE },
+  read: { marginBottom: 4, fontSize: TYPE.small, lineHeight: 1.3 },
+  link: { color: COLOUR.ink },
   how: { marginTop: 6, marginBottom: 4, fontSize: TYPE.small, lineHeight: 1.3 },
 });

@@ -1,5 +1,5 @@
 import { StyleSheet, View } from '@react-pdf/renderer';
-import type { Paper, PaperSection } from '@/lib/papers/paper';
+import type { Block, Paper, PaperSection } from '@/lib/papers/paper';
 import { PaperDocument } from '../render/paper-document';
 import { type PaperFrame, PaperPage } from '../render/paper-page';
 import { TYPE } from '../render/paper-type';
@@ -10,7 +10,7 @@ import { CoverPage } from './cover-page';
 
 /** A paper out of its blocks: the cover, then the sections, each group that belongs together on pages of its own. */
 export function PaperOfBlocks({ paper }: { readonly paper: Paper }) {
-  const frame: PaperFrame = { paper: paper.format, title: paper.title, documentId: paper.number, fingerprint: paper.fingerprint };
+  const frame: PaperFrame = { paper: paper.format, title: paper.title, documentId: paper.number, fingerprint: paper.fingerprint, ...(paper.caution === undefined ? {} : { caution: paper.caution }) };
   const facts = { title: `${paper.title} ${paper.number}`, author: paper.author, subject: paper.subtitle, language: paper.language, createdAt: new Date(paper.madeAt) };
   return (
     <PaperDocument facts={facts}>
@@ -47,14 +47,19 @@ function namesOf(group: readonly Numbered[]): string {
 
 /** Its parts stand side by side on the page: what is first in a box of its own is never moved to the next page. */
 function SectionOnPaper({ section, number, first, format }: Numbered & { readonly first: boolean; readonly format: Paper['format'] }) {
-  const [opening, second] = section.blocks;
-  const ahead = (opening === undefined ? 0 : presenceOf(opening, format)) + (opening?.kind === 'heading' && second !== undefined ? presenceOf(second, format) : 0);
+  const ahead = openingPresence(section.blocks, format);
   return (
     <>
       <View style={first ? styles.heading : [styles.heading, styles.next]} minPresenceAhead={ahead}><Words style={styles.words}>{`${number} ${section.title}`}</Words></View>
       <BlocksOnPaper blocks={section.blocks} format={format} />
     </>
   );
+}
+
+/** What has to stand below the head of a section: its first words, and the beginning of what they lead up to. */
+function openingPresence(blocks: readonly Block[], format: Paper['format']): number {
+  const solid = blocks.findIndex(({ kind }) => kind !== 'heading' && kind !== 'text');
+  return blocks.slice(0, solid === -1 ? 1 : solid + 1).reduce((sum, block) => sum + presenceOf(block, format), 0);
 }
 
 const styles = StyleSheet.create({

@@ -15,6 +15,8 @@ export interface PaperFrame {
   readonly documentId: string;
   /** short fingerprint of what the paper was made from, to be compared by eye */
   readonly fingerprint: string;
+  /** where more is to be said than on every paper */
+  readonly caution?: string;
 }
 
 interface PaperPageProps {
@@ -45,7 +47,7 @@ function Footer({ frame }: { readonly frame: PaperFrame }) {
   const report = useContext(PageReport);
   return (
     <View style={styles.footer} fixed>
-      <Words style={styles.small}>{CAUTION}</Words>
+      <Words style={styles.small}>{frame.caution ?? CAUTION}</Words>
       <View style={styles.numbers}>
         <Words style={styles.small}>{frame.documentId}</Words>
         <Words style={styles.small}>{frame.fingerprint}</Words>

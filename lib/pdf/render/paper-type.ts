@@ -10,6 +10,7 @@ export function letters(size: number): number {
 /** The sizes that papers use, points. */
 export const TYPE = {
   title: letters(27),
+  call: letters(20),
   heading: letters(17),
   subheading: letters(12),
   body: letters(10.5),

@@ -11,10 +11,10 @@ export type SigningRole = 'Preparer' | 'Officer';
 export interface SignatureBoxSize { readonly width: number; readonly height: number }
 
 const GAP = 14;
-const HEIGHT = 112;
+const HEIGHT = 98;
 const ABOVE_FOOTER = 8;
 /** Above the box stands whose it is. */
-const LABEL = 15;
+const LABEL = 26;
 
 export function signatureBoxSize(paper: PaperSize): SignatureBoxSize {
   return { width: (textWidth(paper) - GAP) / 2, height: HEIGHT };
@@ -39,7 +39,7 @@ export function SignatureBoxes({ paper, labels }: { readonly paper: PaperSize; r
     const [left, , right, top] = signatureRectangle(paper, role);
     return (
       <View key={role} style={[styles.place, { left, top: PAPER[paper].height - top - LABEL, width: right - left }]}>
-        <Words style={styles.label}>{label}</Words>
+        <View style={styles.above}><Words style={styles.label}>{label}</Words></View>
         <View style={styles.box} />
       </View>
     );
@@ -51,6 +51,8 @@ export const SIGNATURES_HEIGHT = HEIGHT + LABEL + ABOVE_FOOTER;
 
 const styles = StyleSheet.create({
   place: { position: 'absolute' },
-  label: { height: LABEL, fontSize: TYPE.small },
+  above: { height: LABEL, paddingBottom: 2, justifyContent: 'flex-end' },
+  // The name in full stands in the first section.
+  label: { fontSize: TYPE.small, maxLines: 2, textOverflow: 'ellipsis' },
   box: { height: HEIGHT, borderWidth: 1, borderColor: COLOUR.ink },
 });

@@ -14,7 +14,7 @@ import { calendarDayWords, momentWords } from '@/lib/wording/dates';
 import { PACK_LIMITS } from '../packs/pack-limits';
 
 /** What a paper needs besides the incident: its number, whose it is, who signs it. */
-export type PaperOfIncident = Pick<IncidentPaperFacts, 'number' | 'school' | 'format' | 'language' | 'madeAt' | 'fingerprint' | 'verifyAt' | 'officer' | 'photoHashes'> & {
+export type PaperOfIncident = Pick<IncidentPaperFacts, 'number' | 'school' | 'format' | 'language' | 'madeAt' | 'fingerprint' | 'verifyAt' | 'twinAt' | 'logEnd' | 'officer' | 'photoHashes'> & {
   readonly names: FactNames;
   readonly riskTitle: (risk: string) => string;
 };
@@ -30,7 +30,7 @@ export function incidentPaperFacts(incident: IncidentRecord, { names, riskTitle,
       corrections: incident.corrections.filter(({ field }) => field === name).map(({ before, byName: by, at, reason }) => `Before: ${sayCorrected(name, before, names)}. Corrected by ${by}, ${momentWords(at, names.dates)}: ${reason}.`),
     })),
     packs: incident.packs.map((pack) => ({ label: pack.label, state: isPackState(pack.state) ? stateWords(pack.state) : pack.state, place: placeWords(pack) })),
-    persons: incident.persons.map(({ role, initials, hurt, breathed, firstAid }) => ({ who: [labelOf(AFFECTED_ROLES, role), ...(initials === null ? [] : [initials])].join(', '), hurt: labelOf(YES_NO, hurt), breathed: labelOf(YES_NO, breathed), firstAid: firstAid ?? 'Nothing written' })),
+    persons: incident.persons.filter(({ removedAt }) => removedAt === null).map(({ role, initials, hurt, breathed, firstAid }) => ({ who: [labelOf(AFFECTED_ROLES, role), ...(initials === null ? [] : [initials])].join(', '), hurt: labelOf(YES_NO, hurt), breathed: labelOf(YES_NO, breathed), firstAid: firstAid ?? 'Nothing written' })),
     followUps: incident.followUps.map(({ kind, text, byName: by, at }) => ({ title: FOLLOW_UP_TITLES[kind], words: kind === 'risk' ? riskTitle(text) : text, by: `${by}, ${momentWords(at, names.dates)}` })),
     actions: actions.map(({ title, ownerName, dueOn, state: actionState }) => ({ title, owner: ownerName, due: calendarDayWords(dueOn, names.dates), state: actionState })),
     reviews: reviews.map(({ title, settledAt }) => `${title}${settledAt === null ? '' : ' (reviewed since)'}`),

@@ -11,7 +11,7 @@ import type { Actor } from '../actor';
 import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
 import { currentSchool } from '../people/current-school';
-import { PACK_CONTENT_VERSION, PACK_LIMITS, temperatureUnitOf } from './pack-limits';
+import { PACK_CONTENT_VERSION, packLimitsOf, temperatureUnitOf } from './pack-limits';
 import { findPack } from './read-packs';
 
 /** Signs that are smoke or flame themselves: the first screen. Of the others one leaves by the screen for a hot pack. */
@@ -39,7 +39,7 @@ export async function takePackCheck(actor: Actor, post: CheckPost): Promise<Outc
 async function contextOf(actor: Actor, { pack, charges, checks }: PackHistory): Promise<CheckContext> {
   const school = await currentSchool(actor);
   const firstResistance = checks.findLast(({ resistance }) => resistance.length > 0)?.resistance[0] ?? null;
-  return { limits: PACK_LIMITS, pack, unit: temperatureUnitOf(school), today: calendarDay(new Date(), school.timeZone), charges, firstResistance };
+  return { limits: await packLimitsOf(actor), pack, unit: temperatureUnitOf(school), today: calendarDay(new Date(), school.timeZone), charges, firstResistance };
 }
 
 async function keep(actor: Actor, { pack }: PackHistory, found: FoundInCheck): Promise<Outcome<CheckForm>> {

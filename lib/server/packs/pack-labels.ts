@@ -2,10 +2,11 @@ import 'server-only';
 import { cellTypeFacts } from '@/lib/packs/cell-types';
 import type { Pack } from '@/lib/packs/pack';
 import { packFigures } from '@/lib/packs/pack-figures';
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import type { Actor } from '../actor';
 import { publicAddress } from '../people/public-address';
 import { type QrPath, qrPath } from '../qr-path';
-import { PACK_LIMITS } from './pack-limits';
+import { packLimitsOf } from './pack-limits';
 import { listOfPacks } from './read-packs';
 
 /** What stands on the label of one pack. */
@@ -18,14 +19,14 @@ export interface PackLabel {
 
 /** Returns the labels of all packs that are here, or of one of them. @param only id of a pack, null for all */
 export async function packLabels(actor: Actor, only: string | null): Promise<readonly PackLabel[]> {
-  const { shown } = await listOfPacks(actor, { find: '', state: null }, new Date());
+  const [{ shown }, limits] = await Promise.all([listOfPacks(actor, { find: '', state: null }, new Date()), packLimitsOf(actor)]);
   const packs = shown.map(({ pack }) => pack).filter(({ id }) => only === null || id === only);
-  return Promise.all(packs.map(async (pack) => ({ id: pack.id, label: pack.label, lines: linesOf(pack), qr: qrPath(await publicAddress(`/packs/${pack.id}`)) })));
+  return Promise.all(packs.map(async (pack) => ({ id: pack.id, label: pack.label, lines: linesOf(pack, limits), qr: qrPath(await publicAddress(`/packs/${pack.id}`)) })));
 }
 
 /** What somebody at the charger has to know without a telephone. */
-function linesOf(pack: Pack): readonly string[] {
-  const cell = cellTypeFacts(PACK_LIMITS).find(({ id }) => id === pack.cellType);
+function linesOf(pack: Pack, limits: SchoolPackLimits): readonly string[] {
+  const cell = cellTypeFacts(limits).find(({ id }) => id === pack.cellType);
   const kind = `${pack.series}S${pack.parallel > 1 ? `${pack.parallel}P` : ''} ${pack.capacityMah} mAh`;
   if (cell?.fullV === null || cell === undefined) return [kind, 'Do not charge'];
   const { energyWh, chargeAt1C } = packFigures(pack, cell);

@@ -6,7 +6,7 @@ import { filteredPacks, type ListedPack, type PackFilter } from '@/lib/packs/pac
 import type { PackState } from '@/lib/packs/states/pack-states';
 import type { Actor } from '../actor';
 import { database } from '../database';
-import { PACK_LIMITS } from './pack-limits';
+import { packLimitsOf } from './pack-limits';
 
 export interface PackList {
   /** what the filter shows, what presses first */
@@ -17,10 +17,10 @@ export interface PackList {
 
 /** Returns the packs of the actor's school that a filter shows, and how many there are of each state. */
 export async function listOfPacks(actor: Actor, filter: PackFilter, now: Date): Promise<PackList> {
-  const packs = await listPacks(database(), schoolScope(actor));
+  const [packs, limits] = await Promise.all([listPacks(database(), schoolScope(actor)), packLimitsOf(actor)]);
   const count = (state: PackState): number => packs.filter(({ pack }) => pack.state === state).length;
   const counts = { 'in-use': count('in-use'), watch: count('watch'), isolated: count('isolated'), retired: count('retired'), 'handed-over': count('handed-over') };
-  return { shown: filteredPacks(PACK_LIMITS, packs, filter, now), counts: { ...counts, all: packs.length, here: packs.length - counts['handed-over'] } };
+  return { shown: filteredPacks(limits, packs, filter, now), counts: { ...counts, all: packs.length, here: packs.length - counts['handed-over'] } };
 }
 
 /** Returns a pack of the actor's school with all that was seen of it and done with it, or null when there is none. */

@@ -12,20 +12,20 @@ import type { Actor } from '../actor';
 import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
 import { currentSchool } from '../people/current-school';
-import { PACK_LIMITS } from './pack-limits';
+import { packLimitsOf } from './pack-limits';
 import { findPack } from './read-packs';
 
 /** Enters a pack, or the packs of a table, all or none. */
 export async function enterPacks(actor: Actor, inputs: readonly PackInput[], how: 'form' | 'import'): Promise<Added> {
   const today = await todayOf(actor);
-  return writePacks(database(), actor, new Date(), PACK_LIMITS, how, (taken) => addPacks(inputs, taken, today));
+  return writePacks(database(), actor, new Date(), await packLimitsOf(actor), how, (taken) => addPacks(inputs, taken, today));
 }
 
 /** Enters copies of a pack of the register under labels that go on from its own. */
 export async function enterCopies(actor: Actor, { packId, copies }: { readonly packId: string; readonly copies: number }): Promise<Outcome> {
   const history = await findPack(actor, packId);
   if (history === null) return refused(null, 'Your register has no such pack');
-  const added = await writePacks(database(), actor, new Date(), PACK_LIMITS, 'form', (taken) => copyPack(history.pack, copies, taken));
+  const added = await writePacks(database(), actor, new Date(), await packLimitsOf(actor), 'form', (taken) => copyPack(history.pack, copies, taken));
   return added.ok ? { ok: true, then: '/packs' } : added;
 }
 
@@ -37,13 +37,13 @@ export async function changePack(actor: Actor, { packId, revision, input }: { re
 
 /** Changes the state of a pack by hand. */
 export async function movePack(actor: Actor, command: MovePack): Promise<Outcome> {
-  const written = await changePackState(database(), actor, new Date(), PACK_LIMITS, command);
+  const written = await changePackState(database(), actor, new Date(), await packLimitsOf(actor), command);
   return written.ok ? { ok: true, then: `/packs/${command.packId}` } : written;
 }
 
 /** Keeps where an isolated pack is now. */
 export async function placePack(actor: Actor, command: SayWhere): Promise<Outcome> {
-  const written = await placeIsolatedPack(database(), actor, new Date(), PACK_LIMITS, command);
+  const written = await placeIsolatedPack(database(), actor, new Date(), await packLimitsOf(actor), command);
   return written.ok ? { ok: true, then: `/packs/${command.packId}` } : written;
 }
 

@@ -9,7 +9,7 @@ import type { Session } from '@/lib/sessions/session';
 import { narrowedSessions, SESSION_COLUMNS, type SessionQuery } from '@/lib/sessions/session-list';
 import type { Actor } from '../actor';
 import { database } from '../database';
-import { PACK_LIMITS } from '../packs/pack-limits';
+import { packLimitsOf } from '../packs/pack-limits';
 
 export interface SessionList {
   readonly shown: readonly Session[];
@@ -33,7 +33,7 @@ export interface SessionInFull { readonly session: Session; readonly register: r
 /** A session of the actor's school with the packs that can be logged in it, or null. */
 export async function sessionInFull(actor: Actor, sessionId: string): Promise<SessionInFull | null> {
   const scope = schoolScope(actor);
-  const [session, register] = await Promise.all([findSession(database(), scope, sessionId), packsToLog(database(), scope, PACK_LIMITS)]);
+  const [session, register] = await Promise.all([findSession(database(), scope, sessionId), packsToLog(database(), scope, await packLimitsOf(actor), new Date())]);
   return session === null ? null : { session, register };
 }
 

@@ -7,7 +7,7 @@ import type { OpenSessionInput } from '@/lib/sessions/open-session';
 import type { Actor } from '../actor';
 import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
-import { PACK_LIMITS } from '../packs/pack-limits';
+import { packLimitsOf } from '../packs/pack-limits';
 import { currentSchool } from '../people/current-school';
 
 /** Keeps an opening check and goes on to the session. */
@@ -26,12 +26,12 @@ const SAID = {
 
 /** Adds a charge or a crash to each pack named; the page stays, for the next press. */
 export async function logInSession(actor: Actor, input: LogPacksInput): Promise<Outcome> {
-  const written = await writeLog(database(), actor, new Date(), PACK_LIMITS, input);
+  const written = await writeLog(database(), actor, new Date(), await packLimitsOf(actor), input);
   return written.ok ? { ok: true, done: SAID[input.what] } : written;
 }
 
 export async function correctSession(actor: Actor, input: CorrectLogInput): Promise<Outcome> {
-  const written = await writeCorrection(database(), actor, new Date(), PACK_LIMITS, input);
+  const written = await writeCorrection(database(), actor, new Date(), await packLimitsOf(actor), input);
   return written.ok ? { ok: true, done: 'The count is put right.' } : written;
 }
 

@@ -26,6 +26,8 @@ export interface PaperMakings {
   readonly officerId: string;
   readonly number: string;
   readonly verifyAt: string;
+  /** where the paper stands as a page */
+  readonly twinAt: string;
   readonly reviewBy: string;
   readonly now: Date;
   /** end of the school's log; null in a preview */
@@ -50,6 +52,7 @@ export function assessmentFacts(makings: PaperMakings): AssessmentFacts {
     madeOn: dayWords(now, style),
     fingerprint: shortFingerprint(scored.result.inputHash),
     verifyAt: makings.verifyAt,
+    twinAt: makings.twinAt,
     school: { name: school.schoolName, employer: school.schoolName },
     place: `${version.title}, ${version.siteName}`,
     keyHolder: [material.site?.keyHolder ?? '', material.site?.keyHolderPhone ?? ''].filter((part) => part !== '').join(', '),

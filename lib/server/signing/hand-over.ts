@@ -2,26 +2,27 @@ import 'server-only';
 import { createHash, randomUUID } from 'node:crypto';
 import { can } from '@/lib/access/can';
 import type { HandOverInput } from '@/lib/assessments/signing-input';
-import { handOver as write } from '@/lib/db/assessments/hand-over';
-import { verifyLog } from '@/lib/db/audit/verify-log';
+import { type HandOver, handOver as write } from '@/lib/db/assessments/hand-over';
+import type { AssessmentFacts } from '@/lib/papers/assessment/facts';
 import { assessmentPaper } from '@/lib/papers/assessment-paper';
-import { momentWords } from '@/lib/wording/dates';
+import type { Paper } from '@/lib/papers/paper';
 import type { Actor } from '../actor';
 import { confirmPassword } from '../auth/confirm-password';
 import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
 import { publicAddress } from '../people/public-address';
+import { beginPaper } from '../papers/begin-paper';
 import { newDocumentNumber } from '../papers/document-number';
+import { endOfLog } from '../papers/log-end';
 import { fingerprintOfPaper, packPaper } from '../papers/paper-data';
-import { makePaper, signPaper } from '../papers/paper-desk';
-import { signerFor } from '../papers/signing-keys';
+import { readyToSign, type ReadyToSign, signAs } from '../papers/sign-as';
 import { assessmentFacts, type PaperMakings } from './assessment-facts';
 import { type VersionInFull, versionInFull } from './material';
 import { openStops } from './open-stops';
 import { paperMakings, previewOf } from './paper-makings';
 
 /**
- * Hands an assessment to the officer: the paper is made of what stands there now and signed by its preparer, who
+ * Hands an assessment to the officer: begins to make the paper of what stands there now, signed by its preparer, who
  * gives the password again. Also signs once more what the officer's decisions have changed since.
  */
 export async function handOver(input: HandOverInput, actor: Actor): Promise<Outcome> {
@@ -37,42 +38,43 @@ export async function handOver(input: HandOverInput, actor: Actor): Promise<Outc
   const wrong = await confirmPassword(input.password);
   if (wrong !== null) return refused('password', wrong);
   const number = newDocumentNumber();
-  const whole = { ...makings, number, verifyAt: await publicAddress(`/verify?number=${number}`), logEnd: await endOfLog(actor) };
-  const done = await write(database(), actor, now, await signedPaper(actor, found, whole, input.password, today));
-  return done.ok ? { ok: true, then: `/assessments/${version.id}/result` } : refused(null, done.why);
+  const whole = { ...makings, number, verifyAt: await publicAddress(`/verify?number=${number}`), twinAt: await publicAddress(`/assessments/${version.id}/paper`), logEnd: await endOfLog(actor) };
+  const [ready, toSign] = [await readyToSign(actor, input.password, now), paperToSign(whole)];
+  return { ok: true, then: beginPaper(actor, {
+    key: `assessment ${version.id} ${input.seen}`,
+    title: `${toSign.paper.title}, ${toSign.facts.place}`,
+    back: `/assessments/${version.id}/hand-over`,
+    paper: toSign.paper,
+    keep: async (made) => {
+      const done = await write(database(), actor, now, await signedPaper(found, whole, toSign, ready, made, today));
+      return done.ok ? { ok: true, then: `/assessments/${version.id}/result` } : done;
+    },
+  }) };
 }
 
-/** Where the log ends now, which stands on the paper. @throws when the log does not fit together: then nothing more is signed on top of it */
-export async function endOfLog(actor: Actor): Promise<{ readonly number: number; readonly hash: string }> {
-  const log = await verifyLog(database(), actor.schoolId);
-  if (!log.ok) throw new Error(`the log of the school is ${log.fault} at entry ${log.sequence}`);
-  return { number: log.end.sequence, hash: log.end.hash };
-}
+export interface PaperToSign { readonly facts: AssessmentFacts; readonly paper: Paper }
 
-/** The paper of a version with its preparer's signature, ready to be kept. That the password is right, the caller has asked. */
-export async function signedPaper(actor: Actor, found: VersionInFull, makings: PaperMakings, password: string, today: string) {
-  const { school, preparer, now, number } = makings;
+/** The paper of a version as it is signed, out of all that it is made from. */
+export function paperToSign(makings: PaperMakings): PaperToSign {
   const facts = assessmentFacts(makings);
-  const paper = assessmentPaper(facts);
-  const [made, ready] = [await makePaper(paper), await signerFor(actor, password, now)];
-  const signed = await signPaper(made, 'Preparer', {
-    name: preparer.name, post: `${preparer.post}, ${preparer.employer}`, reason: 'Prepared, and answers for what it says', place: school.schoolName, at: now,
-    when: momentWords(now, { locale: school.locale, timeZone: school.timeZone }), language: school.locale, format: paper.format,
-  }, ready);
+  return { facts, paper: assessmentPaper(facts) };
+}
+
+/** A paper that was made, with its preparer's signature, ready to be kept. Whether it may be signed, the caller has asked. */
+export async function signedPaper(found: VersionInFull, { school, now, number, officerId, reviewBy }: PaperMakings, { facts, paper }: PaperToSign, ready: ReadyToSign, made: Uint8Array, today: string): Promise<HandOver> {
+  const { bytes, signature: { certificateFingerprint, ...signature } } = await signAs(ready, made, paper, 'Preparer', 'Prepared, and answers for what it says', now);
   const { document, result, content } = found.scored;
   const resultJson = JSON.stringify(result);
   return {
     versionId: found.version.id,
     revision: found.version.revision,
-    officerId: makings.officerId,
+    officerId,
     score: {
       inputJson: JSON.stringify(document), inputHash: result.inputHash, contentVersion: content.version, engineVersion: result.engineVersion, seed: result.seed, draws: result.draws,
       resultJson, resultHash: createHash('sha256').update(resultJson, 'utf8').digest('hex'),
     },
-    document: { id: randomUUID(), number, kind: 'assessment' as const, title: `${paper.title}, ${facts.place}`, format: school.paper, language: school.locale, fingerprint: facts.fingerprint, of: {}, bytes: [made, signed] as const, data: packPaper(paper) },
-    signature: { part: 'preparer' as const, signerId: actor.personId, signerName: preparer.name, signerPost: preparer.post, certificateId: ready.certificateId },
-    certificateFingerprint: ready.fingerprint,
-    reviewBy: makings.reviewBy,
+    document: { id: randomUUID(), number, kind: 'assessment', title: `${paper.title}, ${facts.place}`, format: school.paper, language: school.locale, fingerprint: facts.fingerprint, of: {}, bytes: [made, bytes], data: packPaper(paper) },
+    signature, certificateFingerprint, reviewBy,
     openStops: openStops(found, today).map((stop) => stop.id),
   };
 }

@@ -17,7 +17,7 @@ import type { VersionInFull } from './material';
 const LONGEST_DAYS = 365;
 
 export interface Asked { readonly officerId: string; readonly reviewBy: string }
-export type Makings = Omit<PaperMakings, 'number' | 'verifyAt' | 'logEnd'>;
+export type Makings = Omit<PaperMakings, 'number' | 'verifyAt' | 'twinAt' | 'logEnd'>;
 
 /** What a paper of a version is made from, or why it is not made: who checks it and until when it is to hold. */
 export async function paperMakings(actor: Actor, found: VersionInFull, asked: Asked, now: Date): Promise<{ readonly ok: true; readonly makings: Makings; readonly today: string } | ReturnType<typeof refused>> {
@@ -39,5 +39,5 @@ const NUMBER_LATER = 'number given when signed';
  * makings give the same preview all day, so that what was read can be held to what is signed.
  */
 export async function previewOf(makings: Makings, today: string): Promise<Paper> {
-  return assessmentPaper({ ...assessmentFacts({ ...makings, number: NUMBER_LATER, verifyAt: await publicAddress('/verify'), logEnd: null }), madeAt: `${today}T00:00:00.000Z` });
+  return assessmentPaper({ ...assessmentFacts({ ...makings, number: NUMBER_LATER, verifyAt: await publicAddress('/verify'), twinAt: await publicAddress(`/assessments/${makings.version.id}/paper`), logEnd: null }), madeAt: `${today}T00:00:00.000Z` });
 }

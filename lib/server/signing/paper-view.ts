@@ -1,6 +1,6 @@
 import 'server-only';
 import { can } from '@/lib/access/can';
-import { dataOfVersion, fileOfVersion, type StoredFile } from '@/lib/db/documents/read-document';
+import { dataOf, fileOf, type StoredFile } from '@/lib/db/documents/read-document';
 import { schoolScope } from '@/lib/db/scope';
 import type { Paper } from '@/lib/papers/paper';
 import type { Actor } from '../actor';
@@ -9,11 +9,10 @@ import { fingerprintOfPaper, unpackPaper } from '../papers/paper-data';
 import { versionInFull } from './material';
 import { type Asked, paperMakings, previewOf } from './paper-makings';
 
-
 /** What the latest paper of a version says, out of the data that its file was made from; null when there is none. */
 export async function keptPaper(actor: Actor, versionId: string): Promise<Paper | null> {
   if (!can(actor.role, 'document.read')) return null;
-  const data = await dataOfVersion(database(), schoolScope(actor), versionId);
+  const data = await dataOf(database(), schoolScope(actor), { kind: 'assessment', versionId });
   return data === null ? null : unpackPaper(data);
 }
 
@@ -33,5 +32,5 @@ export async function preparedPaper(actor: Actor, versionId: string, asked: Aske
 
 /** The stored file of a version's latest paper, or of the one of a number. */
 export async function paperFile(actor: Actor, versionId: string, number?: string): Promise<StoredFile | null> {
-  return can(actor.role, 'document.read') ? fileOfVersion(database(), schoolScope(actor), versionId, number) : null;
+  return can(actor.role, 'document.read') ? fileOf(database(), schoolScope(actor), { kind: 'assessment', versionId }, number) : null;
 }

@@ -3,16 +3,15 @@ import { can } from '@/lib/access/can';
 import type { SignOffInput } from '@/lib/assessments/signing-input';
 import { signAsOfficer } from '@/lib/assessments/lifecycle';
 import { signOff as write, type SignOff } from '@/lib/db/assessments/officer-acts';
-import { signerDetails, waitingPaper } from '@/lib/db/assessments/paper-material';
+import { waitingPaperOf } from '@/lib/db/documents/read-document';
 import { schoolScope } from '@/lib/db/scope';
-import { calendarDay, momentWords } from '@/lib/wording/dates';
+import { calendarDay } from '@/lib/wording/dates';
 import type { Actor } from '../actor';
 import { confirmPassword } from '../auth/confirm-password';
 import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
 import { currentSchool } from '../people/current-school';
-import { signPaper } from '../papers/paper-desk';
-import { signerFor } from '../papers/signing-keys';
+import { printedFormat, readyToSign, signAs } from '../papers/sign-as';
 import { type VersionInFull, versionInFull } from './material';
 import { extremeRisks, openStops } from './open-stops';
 
@@ -26,7 +25,7 @@ export async function signOff(input: SignOffInput, actor: Actor): Promise<Outcom
   const { version } = found;
   if (!can(actor.role, 'assessment.sign-as-officer', { actor, on: { schoolId: actor.schoolId, byId: version.preparedById } })) return refused(null, 'You prepared it, so somebody else must check and sign it');
   if (version.scope.officerId !== actor.personId) return refused(null, 'The paper names another officer. It has to be handed over to you to be signed by you');
-  const [paper, school] = await Promise.all([waitingPaper(database(), schoolScope(actor), version.id), currentSchool(actor)]);
+  const [paper, school] = await Promise.all([waitingPaperOf(database(), schoolScope(actor), { kind: 'assessment', versionId: version.id }), currentSchool(actor)]);
   if (paper === null || paper.id !== input.documentId) return refused(null, 'The paper has changed since you opened it. Read the new one, then sign');
   const now = new Date();
   const may = whatStandsAgainst(found, calendarDay(now, school.timeZone));
@@ -39,22 +38,18 @@ export async function signOff(input: SignOffInput, actor: Actor): Promise<Outcom
   return done.ok ? { ok: true, then: `/assessments/${version.id}/result` } : refused(null, done.why);
 }
 
-type WaitingPaper = NonNullable<Awaited<ReturnType<typeof waitingPaper>>>;
+type WaitingPaper = NonNullable<Awaited<ReturnType<typeof waitingPaperOf>>>;
 
 /** The waiting paper with the officer's signature beside the preparer's, ready to be kept. Whether it may be signed, the caller has asked. */
 export async function signedOff(actor: Actor, found: VersionInFull, paper: WaitingPaper, password: string, now: Date): Promise<SignOff> {
-  const [me, school] = await Promise.all([signerDetails(database(), schoolScope(actor), actor.personId), currentSchool(actor)]);
-  const last = paper.revisions[0];
-  if (me === null || last === undefined) throw new Error(`paper ${paper.number} has no file, or its officer is not of the school`);
-  const ready = await signerFor(actor, password, now);
-  const bytes = await signPaper(new Uint8Array(last.bytes), 'Officer', {
-    name: me.name, post: `${me.post}, ${me.employer}`, reason: 'Checked, and agreed to', place: school.schoolName, at: now,
-    when: momentWords(now, { locale: school.locale, timeZone: school.timeZone }), language: paper.language, format: paper.format === 'A4' ? 'A4' : 'LETTER',
-  }, ready);
+  const [last] = paper.revisions;
+  if (last === undefined) throw new Error(`paper ${paper.number} has no file`);
+  const [ready, { timeZone }] = [await readyToSign(actor, password, now), await currentSchool(actor)];
+  const { bytes, signature: { certificateFingerprint, ...signature } } = await signAs(ready, new Uint8Array(last.bytes), { format: printedFormat(paper.format), language: paper.language }, 'Officer', 'Checked, and agreed to', now);
   return {
     versionId: found.version.id, revision: found.version.revision, documentId: paper.id, documentNumber: paper.number, documentRevision: paper.revision, bytes,
-    signature: { part: 'officer', signerId: actor.personId, signerName: me.name, signerPost: me.post, certificateId: ready.certificateId }, certificateFingerprint: ready.fingerprint,
-    ...whatStandsAgainst(found, calendarDay(now, school.timeZone)),
+    signature, certificateFingerprint,
+    ...whatStandsAgainst(found, calendarDay(now, timeZone)),
   };
 }
 

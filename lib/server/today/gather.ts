@@ -22,6 +22,7 @@ import type { Actor } from '../actor';
 import { database } from '../database';
 import { type CurrentSchool, currentSchool } from '../people/current-school';
 import { energyOf } from '../assessments/register';
+import { packLimitsOf } from '../packs/pack-limits';
 import { daysBetween } from './days';
 import { packFacts } from './pack-facts';
 import { type PaperNow, paperNow } from './paper-facts';
@@ -51,7 +52,7 @@ export async function gatherToday(actor: Actor, now: Date): Promise<TodayView> {
   const officerName = (personId: string): string | null => members.find((member) => member.personId === personId)?.name ?? null;
   const shown = await Promise.all(papers.map((paper) => paperNow(paper, { actor, today, style: school, officerName, nowOf })));
   const facts: TodayFacts = {
-    role: actor.role, papers: shown.map(({ fact }) => fact), packs: packFacts(packs, now),
+    role: actor.role, papers: shown.map(({ fact }) => fact), packs: packFacts(packs, await packLimitsOf(actor), now),
     sessions: lastOfEachPlace(sessions).map((session) => sessionFact(session, school, now)),
     incidents: incidents.flatMap(({ id, number, facts: { kinds }, state, recordedAt }): readonly IncidentFact[] => (state === 'closed' ? [] : [{ id, state, name: `incident ${number}: ${lowerFirst(incidentTitle({ kinds }))}`, daysOpen: daysBetween(calendarDay(recordedAt, school.timeZone), today) }])),
     actions: actions.filter(({ state }) => state === 'open').map((action) => actionFact(action, actor, school, today)),

@@ -1,12 +1,12 @@
 import 'server-only';
 import { needOf, type ListedPack } from '@/lib/packs/pack-list';
 import type { PackFact, PackNeed } from '@/lib/today/facts';
-import { PACK_LIMITS } from '../packs/pack-limits';
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 
 /** The packs that need somebody, by label, and what each needs. */
-export function packFacts(packs: readonly ListedPack[], now: Date): readonly PackFact[] {
+export function packFacts(packs: readonly ListedPack[], limits: SchoolPackLimits, now: Date): readonly PackFact[] {
   return packs.flatMap((listed): readonly PackFact[] => {
-    const need = needOf(PACK_LIMITS, listed, now);
+    const need = needOf(limits, listed, now);
     if (need === null) return [];
     const { id, label } = listed.pack;
     return [{ id, label, words: need.words, need: kindOf(listed, need.urgency) }];

@@ -3,10 +3,10 @@ import { edition2 } from '@/lib/content/edition-2';
 import { beginAssessment } from '@/lib/db/assessments/begin-assessment';
 import { type HandOver, handOver } from '@/lib/db/assessments/hand-over';
 import { acceptStopOf, liftSuspensionOf, returnVersion, type SignOff, signOff, suspendVersion } from '@/lib/db/assessments/officer-acts';
-import { waitingPaper } from '@/lib/db/assessments/paper-material';
 import { readVersion } from '@/lib/db/assessments/read-version';
 import { saveAnswers } from '@/lib/db/assessments/save-answer';
 import { verifyLog } from '@/lib/db/audit/verify-log';
+import { waitingPaperOf } from '@/lib/db/documents/read-document';
 import { keepAuthority, keepPersonKey } from '@/lib/db/signing/certificates';
 import { databasesFor, ENGINES_HERE } from '@/tests/support/databases-for-tests';
 import { memberForTest, schoolForTest } from '@/tests/support/school-for-tests';
@@ -48,7 +48,7 @@ describe.each(ENGINES_HERE)('signing on %s', (engine) => {
   it('hands over, signs off, and keeps every revision of the paper and the chain of the log', async () => {
     const { db, ours, teacher, versionId, handing, signing } = await prepared();
     expect(await handOver(db, teacher, AT, await handing('one'))).toEqual({ ok: true });
-    expect(await waitingPaper(db, ours.scope, versionId)).toMatchObject({ id: 'one', revisions: [{ number: 2 }] });
+    expect(await waitingPaperOf(db, ours.scope, { kind: 'assessment', versionId })).toMatchObject({ id: 'one', revisions: [{ number: 2 }] });
     expect(await signOff(db, ours.officer, AT, await signing('one'))).toEqual({ ok: true });
     expect(await readVersion(db, ours.scope, versionId)).toMatchObject({ state: 'signed', reviewBy: '2027-07-31', scope: { officerId: ours.officer.personId } });
     const revisions = await db.documentRevision.findMany({ where: { documentId: 'one' }, orderBy: { number: 'asc' } });
@@ -72,7 +72,7 @@ describe.each(ENGINES_HERE)('signing on %s', (engine) => {
     const until = edition2.stops.find((stop) => stop.acceptable?.kind === 'until');
     if (until === undefined) throw new Error('no stop that may be accepted');
     expect(await acceptStopOf(db, ours.officer, AT, versionId, until, { reason: 'being mended', replacement: 'nobody within 5 m', endsOn: '2026-12-01', paper: '' }, TODAY)).toEqual({ ok: true });
-    expect(await waitingPaper(db, ours.scope, versionId)).toBeNull();
+    expect(await waitingPaperOf(db, ours.scope, { kind: 'assessment', versionId })).toBeNull();
     expect(await signOff(db, ours.officer, AT, await signing('one'))).toMatchObject({ ok: false, why: expect.stringContaining('preparer signs it again') as string });
     expect(await handOver(db, teacher, AT, await handing('two'))).toEqual({ ok: true });
     expect(await signOff(db, ours.officer, AT, await signing('two'))).toEqual({ ok: true });
@@ -93,7 +93,7 @@ describe.each(ENGINES_HERE)('signing on %s', (engine) => {
     const answer = { questionId: 'room-exits', value: 'two', notSureTicks: [], note: '', seen: 0, origin: 'typed' as const };
     expect(await saveAnswers(db, teacher, AT, versionId, [answer])).toMatchObject({ ok: false });
     expect(await returnVersion(db, ours.officer, AT, versionId, 'Which door?')).toEqual({ ok: true });
-    expect(await waitingPaper(db, ours.scope, versionId)).toBeNull();
+    expect(await waitingPaperOf(db, ours.scope, { kind: 'assessment', versionId })).toBeNull();
     expect(await saveAnswers(db, teacher, AT, versionId, [answer])).toMatchObject({ ok: true });
     expect(await db.comment.count({ where: { versionId } })).toBe(1);
   });
@@ -137,6 +137,6 @@ describe.each(ENGINES_HERE)('signing on %s', (engine) => {
     const theirs = await schoolForTest(db, 'Theirs');
     expect(await returnVersion(db, theirs.officer, AT, versionId, 'x')).toMatchObject({ ok: false });
     expect(await signOff(db, theirs.officer, AT, await signing('one'))).toMatchObject({ ok: false });
-    expect(await waitingPaper(db, theirs.scope, versionId)).toBeNull();
+    expect(await waitingPaperOf(db, theirs.scope, { kind: 'assessment', versionId })).toBeNull();
   });
 });

@@ -4,7 +4,7 @@ import { wordsOf } from '@/lib/papers/paper';
 
 const FACTS: IncidentPaperFacts = {
   number: 'SB-7', incidentNumber: 3, title: 'A pack puffed up', school: 'Tern Lane School', when: '25 November 2026', state: 'in review', format: 'A4', language: 'en-GB', madeAt: '2026-11-26T10:00:00.000Z',
-  fingerprint: 'abcd', verifyAt: 'https://school.example/verify', caution: 'Screening aid.', recordedBy: 'K. M., 25 November 2026',
+  fingerprint: 'abcd', verifyAt: 'https://school.example/verify', twinAt: 'https://school.example/incidents/3/paper', logEnd: { number: 412, hash: '5e'.repeat(32) }, caution: 'Screening aid.', recordedBy: 'K. M., 25 November 2026',
   facts: [{ name: 'Was anybody hurt?', value: 'No', corrections: ['Before: Not sure. Corrected by R. O.: asked the student.'] }], packs: [], persons: [], photoHashes: [], followUps: [], actions: [], reviews: [],
   open: ['Write the cause, or that it could not be found'], officer: { name: 'Ruth Oakes', post: 'deputy head' },
 };

@@ -12,7 +12,8 @@ import { incidentTitle } from '@/lib/incidents/incident-list';
 import { sayFact } from '@/lib/incidents/say-fact';
 import { incidentStateWords } from '@/lib/incidents/standing';
 import { requireMay } from '@/lib/server/actor';
-import { factNames, findIncident, mayCorrect } from '@/lib/server/incidents/read-incidents';
+import { currentPaper, incidentPapers, riskTitle } from '@/lib/server/incidents/incident-paper';
+import { factNames, mayCorrect } from '@/lib/server/incidents/read-incidents';
 import { calendarDay } from '@/lib/wording/dates';
 import { ActionsPart } from './_parts/actions-part';
 import { ClosePart } from './_parts/close-part';
@@ -20,6 +21,7 @@ import { FactsPart } from './_parts/facts-part';
 import { FollowUpPart } from './_parts/follow-up-part';
 import { ForgetTyped } from './_parts/forget-typed';
 import { PacksPart } from './_parts/packs-part';
+import { PaperPart } from './_parts/paper-part';
 import { PersonsPart } from './_parts/persons-part';
 import { PhotosPart } from './_parts/photos-part';
 import { SavedPart } from './_parts/saved-part';
@@ -32,13 +34,13 @@ interface IncidentPageProps {
 }
 
 const RISKS = currentContent.scenarios.map(({ id, title }) => ({ id, title }));
-const riskTitle = (risk: string): string => (risk === 'none' ? 'None: it does not count' : RISKS.find(({ id }) => id === risk)?.title ?? risk);
 
 export default async function IncidentPage({ params, searchParams }: IncidentPageProps) {
   const actor = await requireMay('incident.read');
   const [{ incidentId }, { saved }] = [await params, await searchParams];
-  const incident = await findIncident(actor, incidentId);
-  if (incident === null) notFound();
+  const found = await incidentPapers(actor, incidentId);
+  if (found === null) notFound();
+  const { incident, papers } = found;
   const names = await factNames(actor);
   const open = incident.state !== 'closed';
   const may = { correct: open && mayCorrect(actor, incident), followUp: can(actor.role, 'incident.follow-up'), close: can(actor.role, 'incident.close') };
@@ -53,6 +55,7 @@ export default async function IncidentPage({ params, searchParams }: IncidentPag
       <FollowUpPart incident={incident} style={names.dates} mayAdd={open && may.followUp} riskTitle={riskTitle} />
       <ActionsPart incident={incident} style={names.dates} today={calendarDay(new Date(), names.dates.timeZone)} mayAdd={open && may.followUp} />
       <ClosePart incident={incident} risks={RISKS} mayFollowUp={may.followUp} mayClose={may.close} />
+      {may.followUp ? <PaperPart incident={incident} papers={papers} current={currentPaper(found)} style={names.dates} maySign={can(actor.role, 'incident.sign')} /> : null}
       {saved === undefined ? null : <ForgetTyped personId={actor.personId} />}
     </Sheet>
   );

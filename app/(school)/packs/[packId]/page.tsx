@@ -11,7 +11,7 @@ import type { Pack } from '@/lib/packs/pack';
 import { mustBeIsolatedNow } from '@/lib/packs/pack-history';
 import { isHere } from '@/lib/packs/states/pack-states';
 import { requireMay } from '@/lib/server/actor';
-import { temperatureUnitOf } from '@/lib/server/packs/pack-limits';
+import { packLimitsOf, temperatureUnitOf } from '@/lib/server/packs/pack-limits';
 import { findPack } from '@/lib/server/packs/read-packs';
 import { currentSchool } from '@/lib/server/people/current-school';
 import { CellsPart } from './_parts/cells-part';
@@ -29,20 +29,20 @@ export default async function PackPage({ params }: { readonly params: Promise<{ 
   const actor = await requireMay('pack.read');
   const history = await findPack(actor, (await params).packId);
   if (history === null) notFound();
-  const school = await currentSchool(actor);
+  const [school, limits] = await Promise.all([currentSchool(actor), packLimitsOf(actor)]);
   const unit = temperatureUnitOf(school);
   const { pack, checks, changes } = history;
   const isLocked = mustBeIsolatedNow(history);
   return (
-    <Sheet marginLabel="About this pack" margin={<PackNotes history={history} style={school} />}>
+    <Sheet marginLabel="About this pack" margin={<PackNotes history={history} limits={limits} style={school} />}>
       <PackStateShapes />
       <PageHead crumb={<><Link href="/packs" prefetch={false}><Icon name="left" />Packs</Link><span>{labelWords(pack)}</span></>} title={pack.label} />
-      <VerdictPart history={history} unit={unit} style={school} officerPhone={school.officerPhone} />
+      <VerdictPart history={history} limits={limits} now={new Date()} unit={unit} style={school} officerPhone={school.officerPhone} />
       {pack.state === 'isolated' ? <WherePart history={history} style={school} /> : null}
       {isHere(pack.state) && !isLocked ? <PackActions pack={pack} role={actor.role} /> : null}
-      <CellsPart checks={checks} cellType={pack.cellType} style={school} unit={unit} />
-      <LifePart checks={checks} charges={history.charges} style={school} />
-      <StatePart history={history} role={actor.role} />
+      <CellsPart checks={checks} cellType={pack.cellType} limits={limits} style={school} unit={unit} />
+      <LifePart checks={checks} charges={history.charges} limits={limits} style={school} />
+      <StatePart history={history} limits={limits} role={actor.role} />
       {can(actor.role, 'pack.add') && !isLocked ? <CopyPart pack={pack} /> : null}
       <LogPart checks={checks} changes={changes} style={school} />
     </Sheet>

@@ -8,7 +8,7 @@ import { PageHead } from '@/app/_components/ui/page-head';
 import { Sheet } from '@/app/_components/ui/sheet';
 import { cellTypeFacts } from '@/lib/packs/cell-types';
 import { requireMay } from '@/lib/server/actor';
-import { PACK_LIMITS } from '@/lib/server/packs/pack-limits';
+import { packLimitsOf } from '@/lib/server/packs/pack-limits';
 import { areaChoices } from '@/lib/server/packs/pack-places';
 import { PackFields } from '../_parts/pack-fields';
 import { addPackAction } from './actions';
@@ -21,7 +21,7 @@ export default async function NewPackPage() {
     <Sheet margin={<MarginNote title="Many of one kind?"><p>Add one, then copy it: the labels go on by themselves. For all at once, <Link href="/packs/import" prefetch={false}>read a table</Link>.</p></MarginNote>}>
       <PageHead crumb={<Link href="/packs" prefetch={false}><Icon name="left" />Packs</Link>} title="Add a pack" />
       <ActionForm action={addPackAction} id="add-pack" faultsTitle="Pack not added yet. Look at this again">
-        <PackFields cellTypes={cellTypeFacts(PACK_LIMITS)} areas={await areaChoices(actor)} />
+        <PackFields cellTypes={cellTypeFacts(await packLimitsOf(actor))} areas={await areaChoices(actor)} />
         <p className="row"><FormSubmit>Add the pack</FormSubmit></p>
       </ActionForm>
     </Sheet>

@@ -5,7 +5,9 @@ import { textWidth } from '../../render/paper-size';
 import { TYPE } from '../../render/paper-type';
 import { SceneDrawing } from '../../render/scene-drawing';
 import { Words } from '../../render/words';
+import { InitialsOnPaper } from './initials';
 import { presenceOf } from './presence';
+import { StepsOnPaper } from './steps';
 import { TableOnPaper } from './table';
 
 interface OnPaper<Kind extends Block['kind']> { readonly block: Extract<Block, { readonly kind: Kind }> }
@@ -30,18 +32,21 @@ function BlockOnPaper({ block, format, ahead }: BlockProps) {
     case 'table': return <TableOnPaper block={block} format={format} />;
     case 'figure': return <FigureOnPaper block={block} format={format} />;
     case 'notice': return <NoticeOnPaper block={block} />;
+    case 'steps': return <StepsOnPaper block={block} />;
+    case 'initials': return <InitialsOnPaper block={block} />;
   }
 }
 
 function FactsOnPaper({ block }: OnPaper<'facts'>) {
   const inTwo = block.columns === 2;
+  const large = block.large === true;
   return (
     <View style={inTwo ? [styles.facts, styles.inTwo] : styles.facts}>
       {block.rows.map(({ name, value, under }, index) => (
         <View key={index} style={inTwo ? [styles.fact, styles.half] : styles.fact} wrap={false}>
-          <Words style={inTwo ? [styles.factName, styles.halfName] : styles.factName}>{name}</Words>
+          <Words style={[styles.factName, inTwo ? styles.halfName : {}, large ? styles.largeName : {}]}>{name}</Words>
           <View style={styles.factValue}>
-            <Words style={styles.value}>{value}</Words>
+            <Words style={large ? styles.largeValue : styles.value}>{value}</Words>
             {under === undefined ? null : <Words style={styles.under}>{under}</Words>}
           </View>
         </View>
@@ -94,6 +99,8 @@ const styles = StyleSheet.create({
   smallWords: { fontSize: TYPE.small, lineHeight: 1.3 },
   factName: { width: 150, fontSize: TYPE.table, lineHeight: 1.3, color: COLOUR.ink2 },
   factValue: { flex: 1 },
+  largeName: { width: 104, fontSize: TYPE.subheading, paddingTop: 3 },
+  largeValue: { fontSize: TYPE.heading, fontWeight: 700, lineHeight: 1.2 },
   value: { fontSize: TYPE.body, lineHeight: 1.3 },
   under: { fontSize: TYPE.small, lineHeight: 1.3, color: COLOUR.ink2 },
   list: { marginTop: 4, marginBottom: 4 },

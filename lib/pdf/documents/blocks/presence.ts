@@ -1,6 +1,7 @@
 import type { Block, Cell, Column, Paper } from '@/lib/papers/paper';
 import { textWidth } from '../../render/paper-size';
 import { TYPE } from '../../render/paper-type';
+import { INITIALS_ROW, STEP_PICTURE } from './sizes';
 
 /** Width of a letter on the average, of its size: wide enough that a text is never taken for shorter than it is set. */
 const LETTER = 0.56;
@@ -26,6 +27,8 @@ export function presenceOf(block: Block, format: Paper['format']): number {
     case 'list': { const [item] = block.items; return item === undefined ? 0 : textHeight(`${item.lead} ${item.text ?? ''}`, TYPE.body, width - 20) + 8; }
     case 'table': return 34 + tablePresence(block.columns, block.rows[0], block.empty, width);
     case 'figure': return figureHeight(block, width);
+    case 'steps': return STEP_PICTURE[block.size] + 10;
+    case 'initials': return 20 + INITIALS_ROW;
     case 'notice': return TYPE.heading * LINE + textHeight(block.text, TYPE.body, width - 20) + 34;
   }
 }

@@ -71,7 +71,7 @@ const styles = StyleSheet.create({
   empty: { fontSize: TYPE.table, lineHeight: 1.35, color: COLOUR.ink2 },
   head: { flexDirection: 'row', gap: COLUMN_GAP, paddingBottom: 2, borderBottomWidth: 1, borderBottomColor: COLOUR.ink },
   headWords: { fontSize: TYPE.small, fontWeight: 700, lineHeight: 1.25 },
-  row: { flexDirection: 'row', gap: COLUMN_GAP, paddingTop: 3, paddingBottom: 3, borderBottomWidth: 0.5, borderBottomColor: COLOUR.line },
+  row: { flexDirection: 'row', gap: COLUMN_GAP, paddingTop: 2, paddingBottom: 2.5, borderBottomWidth: 0.5, borderBottomColor: COLOUR.line },
   cell: { fontSize: TYPE.table, lineHeight: 1.3 },
   under: { fontSize: TYPE.small, lineHeight: 1.25, color: COLOUR.ink2 },
   grade: { flexDirection: 'row', gap: 3, alignItems: 'center' },

@@ -64,7 +64,7 @@ describe.each(ENGINES_HERE)('the log of sessions on %s', (engine) => {
   it('offers for charging only what was checked and found fit', async () => {
     const { db, school, helper, fit, unchecked } = await prepared();
     const id = await opened(db, helper, school);
-    expect((await packsToLog(db, school.scope, LIMITS)).map(({ label, notToCharge }) => [label, notToCharge === null])).toEqual([['W-01', true], ['W-02', false]]);
+    expect((await packsToLog(db, school.scope, LIMITS, new Date())).map(({ label, notToCharge }) => [label, notToCharge === null])).toEqual([['W-01', true], ['W-02', false]]);
     expect(await press(db, helper, id, 1, [fit, unchecked])).toMatchObject({ ok: false });
     expect(await db.sessionPack.count()).toBe(0);
   });

@@ -6,7 +6,7 @@ import { incidentPaperFacts, type PaperOfIncident } from '@/lib/server/incidents
 import { factsForTest, INCIDENT_AT } from '@/tests/support/incident-for-tests';
 
 const PAPER: PaperOfIncident = {
-  number: 'SB-7', school: 'Tern Lane School', format: 'A4', language: 'en-GB', madeAt: INCIDENT_AT.toISOString(), fingerprint: 'abcd', verifyAt: 'https://school.example/verify', photoHashes: ['f00d'], officer: { name: 'Ruth Oakes', post: 'deputy head' },
+  number: 'SB-7', school: 'Tern Lane School', format: 'A4', language: 'en-GB', madeAt: INCIDENT_AT.toISOString(), fingerprint: 'abcd', verifyAt: 'https://school.example/verify', twinAt: 'https://school.example/incidents/3/paper', logEnd: null, photoHashes: ['f00d'], officer: { name: 'Ruth Oakes', post: 'deputy head' },
   names: { dates: { locale: 'en-GB', timeZone: 'UTC' }, places: new Map() }, riskTitle: (risk) => `risk ${risk}`,
 };
 

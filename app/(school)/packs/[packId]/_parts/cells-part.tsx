@@ -7,17 +7,17 @@ import { limitsOfPack } from '@/lib/core/battery/limits-of-pack';
 import type { TemperatureUnit } from '@/lib/packs/checks/check-answers';
 import type { CheckRecord } from '@/lib/packs/checks/check-record';
 import { figureOf } from '@/lib/packs/checks/verdict-words';
-import { PACK_LIMITS } from '@/lib/server/packs/pack-limits';
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { type DateStyle, momentWords } from '@/lib/wording/dates';
 
-interface CellsPartProps { readonly checks: readonly CheckRecord[]; readonly cellType: string; readonly style: DateStyle; readonly unit: TemperatureUnit }
+interface CellsPartProps { readonly checks: readonly CheckRecord[]; readonly cellType: string; readonly limits: SchoolPackLimits; readonly style: DateStyle; readonly unit: TemperatureUnit }
 
 /** The cells as they were last measured, and the other figures of that check. */
-export function CellsPart({ checks, cellType, style, unit }: CellsPartProps) {
+export function CellsPart({ checks, cellType, limits: held, style, unit }: CellsPartProps) {
   const measured = checks.find(({ cellVolts }) => cellVolts.length > 0);
   if (measured === undefined) return null;
   const { cellVolts } = measured;
-  const limits = limitsShown(cellType);
+  const limits = limitsShown(held, cellType);
   const pressing = pressingCells(measured);
   return (
     <Section id="cells" title="Cells when last measured" aside={momentWords(measured.at, style)}>
@@ -35,7 +35,7 @@ export function CellsPart({ checks, cellType, style, unit }: CellsPartProps) {
       <dl className="checks">
         {FIGURES.flatMap(({ measure, name }) => {
           const value = measured.measures[measure];
-          return typeof value === 'number' ? [<div key={measure}><dt>{name}</dt><dd>{figureOf(measure, value, PACK_LIMITS, unit)}</dd></div>] : [];
+          return typeof value === 'number' ? [<div key={measure}><dt>{name}</dt><dd>{figureOf(measure, value, held, unit)}</dd></div>] : [];
         })}
       </dl>
     </Section>
@@ -49,8 +49,8 @@ const FIGURES = [
   { measure: 'capacityShare', name: 'Charge delivered, of its label' },
 ] as const;
 
-function limitsShown(cellType: string): CellLimits {
-  const own = limitsOfPack(PACK_LIMITS, cellType);
+function limitsShown(held: SchoolPackLimits, cellType: string): CellLimits {
+  const own = limitsOfPack(held, cellType);
   if (!own.ok) return { low: null, full: null, storage: null };
   const { rules, full, storageCharge } = own.value;
   const low = rules.find(({ id }) => id === 'cell-low')?.value;

@@ -5,17 +5,17 @@ import { cellTypeFacts } from '@/lib/packs/cell-types';
 import type { Pack } from '@/lib/packs/pack';
 import { packFigures } from '@/lib/packs/pack-figures';
 import type { PackHistory } from '@/lib/packs/pack-history';
-import { PACK_LIMITS } from '@/lib/server/packs/pack-limits';
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { calendarDayWords, type DateStyle, dayWords } from '@/lib/wording/dates';
 
-interface PackNotesProps { readonly history: PackHistory; readonly style: DateStyle }
+interface PackNotesProps { readonly history: PackHistory; readonly limits: SchoolPackLimits; readonly style: DateStyle }
 
 /** Beside the sheet: the state, what the label says and what follows from it, where the pack comes from. */
-export function PackNotes({ history: { pack }, style }: PackNotesProps) {
+export function PackNotes({ history: { pack }, limits, style }: PackNotesProps) {
   return (
     <>
       <MarginNote title="State"><p><PackStateMark state={pack.state} /> since {dayWords(pack.stateSince, style)}</p>{pack.stateReason === null ? null : <p>{pack.stateReason}</p>}</MarginNote>
-      <MarginNote title="From its label"><ul>{labelLines(pack).map((line) => <li key={line}>{line}</li>)}</ul></MarginNote>
+      <MarginNote title="From its label"><ul>{labelLines(pack, limits).map((line) => <li key={line}>{line}</li>)}</ul></MarginNote>
       <MarginNote title="Where it comes from"><ul>{originLines(pack, style).map((line) => <li key={line}>{line}</li>)}</ul></MarginNote>
       {pack.notes === null ? null : <MarginNote title="Notes"><p>{pack.notes}</p></MarginNote>}
       <MarginNote title="If it smokes, hisses, smells or grows"><p><strong>Leave it. Everybody out.</strong> <Link href="/emergency" prefetch={false}>What to do now</Link></p></MarginNote>
@@ -23,8 +23,8 @@ export function PackNotes({ history: { pack }, style }: PackNotesProps) {
   );
 }
 
-function labelLines(pack: Pack): readonly string[] {
-  const cell = cellTypeFacts(PACK_LIMITS).find(({ id }) => id === pack.cellType);
+function labelLines(pack: Pack, limits: SchoolPackLimits): readonly string[] {
+  const cell = cellTypeFacts(limits).find(({ id }) => id === pack.cellType);
   const cells = [`${pack.series} cells in series${pack.parallel > 1 ? `, ${pack.parallel} rows side by side` : ''}, ${pack.capacityMah} mAh`];
   if (cell === undefined) return cells;
   const { energyWh, energyFrom, chargeAt1C, air, fullV, storageV } = packFigures(pack, cell);

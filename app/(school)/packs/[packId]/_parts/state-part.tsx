@@ -9,13 +9,13 @@ import type { Pack } from '@/lib/packs/pack';
 import type { PackHistory } from '@/lib/packs/pack-history';
 import { MOVES, type Move } from '@/lib/packs/states/moves';
 import { mayReleasePack } from '@/lib/packs/states/release-pack';
-import { PACK_LIMITS } from '@/lib/server/packs/pack-limits';
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { movePackAction } from '../actions';
 
-interface StatePartProps { readonly history: PackHistory; readonly role: string }
+interface StatePartProps { readonly history: PackHistory; readonly limits: SchoolPackLimits; readonly role: string }
 
 /** The changes of state this person may make, each with what it asks. */
-export function StatePart({ history, role }: StatePartProps) {
+export function StatePart({ history, limits, role }: StatePartProps) {
   const { pack } = history;
   const moves = MOVES.filter(({ from, action }) => from === pack.state && can(role, action));
   if (moves.length === 0) return null;
@@ -23,7 +23,7 @@ export function StatePart({ history, role }: StatePartProps) {
     <Section id="state" title="Change its state">
       {moves.map((move) => (
         <Disclosure key={move.to} summary={move.verb}>
-          {move.action === 'pack.release' ? <ReleaseWords history={history} role={role} /> : null}
+          {move.action === 'pack.release' ? <ReleaseWords history={history} limits={limits} role={role} /> : null}
           <MoveForm pack={pack} move={move} />
         </Disclosure>
       ))}
@@ -32,9 +32,9 @@ export function StatePart({ history, role }: StatePartProps) {
 }
 
 /** What the rules say to a release before somebody asks for it; a reason is written in the form. */
-function ReleaseWords({ history, role }: StatePartProps) {
-  const may = mayReleasePack(PACK_LIMITS, history, 'asked beforehand', role);
-  const rule = PACK_LIMITS.check?.release.words;
+function ReleaseWords({ history, limits, role }: StatePartProps) {
+  const may = mayReleasePack(limits, history, 'asked beforehand', role);
+  const rule = limits.check?.release.words;
   return may.ok ? <Notice kind="done" title="It may be released">{rule}</Notice> : <Notice title="Not now"><p>{rule}</p><p>{may.reason}.</p></Notice>;
 }
 

@@ -1,28 +1,31 @@
 import type { PackVerdict, VerdictWords } from '@/lib/content/model';
 import type { TemperatureUnit } from '@/lib/packs/checks/check-answers';
+import { checkInForce } from '@/lib/packs/checks/check-age';
 import type { CheckRecord } from '@/lib/packs/checks/check-record';
 import { signWords, wordsOfVerdict } from '@/lib/packs/checks/verdict-words';
 import { mustBeIsolatedNow, type PackHistory, placeOfIsolated, SETTLED_PLACES } from '@/lib/packs/pack-history';
 import { blockedUses, blockedWords } from '@/lib/packs/states/blocked-uses';
 import { stateWords } from '@/lib/packs/states/pack-states';
-import { PACK_LIMITS } from '@/lib/server/packs/pack-limits';
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { type DateStyle, momentWords } from '@/lib/wording/dates';
 
 interface VerdictPartProps {
   readonly history: PackHistory;
+  readonly limits: SchoolPackLimits;
+  readonly now: Date;
   readonly unit: TemperatureUnit;
   readonly style: DateStyle;
   readonly officerPhone: string | null;
 }
 
 /** What is to be done with the pack: the state it is in, else the verdict of its last check, with signs and what they stop. */
-export function VerdictPart({ history, unit, style, officerPhone }: VerdictPartProps) {
+export function VerdictPart({ history, limits, now, unit, style, officerPhone }: VerdictPartProps) {
   const { pack, checks } = history;
   const last = checks[0] ?? null;
   const verdict = verdictShown(history);
   const presses = mustBeIsolatedNow(history) || verdict === 'leave';
-  const words = verdict === null ? null : wordsOfVerdict(PACK_LIMITS, verdict);
-  const blocked = blockedUses(PACK_LIMITS, pack, last);
+  const words = verdict === null ? null : wordsOfVerdict(limits, verdict);
+  const blocked = blockedUses(limits, pack, checkInForce(limits, last, now));
   const order = blockedWords(blocked.uses);
   return (
     <section className={presses ? 'verdict now' : 'verdict'} aria-labelledby="verdict">
@@ -30,7 +33,7 @@ export function VerdictPart({ history, unit, style, officerPhone }: VerdictPartP
       {order === null ? null : <p className="lead"><strong>{order}:</strong> {blocked.why}.</p>}
       {words === null ? null : <p>{words.words}</p>}
       {presses && officerPhone !== null ? <p>Safety officer: <strong>{officerPhone}</strong></p> : null}
-      {last === null ? null : <Signs check={last} unit={unit} style={style} />}
+      {last === null ? null : <Signs check={last} limits={limits} unit={unit} style={style} />}
     </section>
   );
 }
@@ -56,23 +59,23 @@ function titleOf(history: PackHistory, words: VerdictWords | null): string {
   return checks.length === 0 ? 'Not checked yet' : (words?.title ?? 'Not measured');
 }
 
-function Signs({ check, unit, style }: { readonly check: CheckRecord; readonly unit: TemperatureUnit; readonly style: DateStyle }) {
+function Signs({ check, limits, unit, style }: { readonly check: CheckRecord; readonly limits: SchoolPackLimits; readonly unit: TemperatureUnit; readonly style: DateStyle }) {
   const { fired, missing, incomplete } = check.result;
   const reasons = missing.flatMap(({ measure, why }) => (why === null ? [] : [{ measure, why }]));
   return (
     <>
       <p className="small muted">Last check {momentWords(check.at, style)}, by {check.byName}</p>
-      {fired.length === 0 ? null : <ul>{fired.map((rule) => <li key={rule.id}>{signWords(rule, PACK_LIMITS, unit)}</li>)}</ul>}
+      {fired.length === 0 ? null : <ul>{fired.map((rule) => <li key={rule.id}>{signWords(rule, limits, unit)}</li>)}</ul>}
       {incomplete === null && reasons.length === 0 ? null : (
         <details className="alt"><summary>What this check does not say</summary>
           {incomplete === null ? null : <p>{incomplete}</p>}
-          <ul>{reasons.map(({ measure, why }) => <li key={measure}>{askOf(measure)} {why}</li>)}</ul>
+          <ul>{reasons.map(({ measure, why }) => <li key={measure}>{askOf(measure, limits)} {why}</li>)}</ul>
         </details>
       )}
     </>
   );
 }
 
-function askOf(measure: string): string {
-  return PACK_LIMITS.check?.measures.find(({ id }) => id === measure)?.ask ?? measure;
+function askOf(measure: string, limits: SchoolPackLimits): string {
+  return limits.check?.measures.find(({ id }) => id === measure)?.ask ?? measure;
 }

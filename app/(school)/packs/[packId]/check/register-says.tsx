@@ -1,10 +1,10 @@
 import { cellTypeFacts } from '@/lib/packs/cell-types';
 import type { PackHistory } from '@/lib/packs/pack-history';
-import { PACK_LIMITS } from '@/lib/server/packs/pack-limits';
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 
 /** What the register says of a pack, shown instead of asked. */
-export function RegisterSays({ history: { pack, charges } }: { readonly history: PackHistory }) {
-  const cell = cellTypeFacts(PACK_LIMITS).find(({ id }) => id === pack.cellType);
+export function RegisterSays({ history: { pack, charges }, limits }: { readonly history: PackHistory; readonly limits: SchoolPackLimits }) {
+  const cell = cellTypeFacts(limits).find(({ id }) => id === pack.cellType);
   const facts = [
     ['Full voltage of a cell', cell?.label ?? pack.cellType],
     ['Where it comes from', pack.secondHand === null ? 'not known' : pack.secondHand ? 'second-hand, a gift or self-made' : 'bought new'],

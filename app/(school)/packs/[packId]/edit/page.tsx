@@ -8,7 +8,7 @@ import { PageHead } from '@/app/_components/ui/page-head';
 import { Sheet } from '@/app/_components/ui/sheet';
 import { cellTypeFacts } from '@/lib/packs/cell-types';
 import { requireMay } from '@/lib/server/actor';
-import { PACK_LIMITS } from '@/lib/server/packs/pack-limits';
+import { packLimitsOf } from '@/lib/server/packs/pack-limits';
 import { areaChoices } from '@/lib/server/packs/pack-places';
 import { findPack } from '@/lib/server/packs/read-packs';
 import { PackFields } from '../../_parts/pack-fields';
@@ -27,7 +27,7 @@ export default async function EditPackPage({ params }: { readonly params: Promis
       <ActionForm action={changePackAction} id="change-pack" faultsTitle="Not saved yet. Look at this again">
         <FormHidden name="packId" value={pack.id} />
         <FormHidden name="revision" value={String(pack.revision)} />
-        <PackFields pack={pack} cellTypes={cellTypeFacts(PACK_LIMITS)} areas={await areaChoices(actor)} />
+        <PackFields pack={pack} cellTypes={cellTypeFacts(await packLimitsOf(actor))} areas={await areaChoices(actor)} />
         <p className="row"><FormSubmit>Save</FormSubmit></p>
       </ActionForm>
     </Sheet>

@@ -1,0 +1,23 @@
+import type { Block } from '../paper';
+import type { EventConditionFact, EventLineFact } from './facts';
+
+/** Loud, so that nobody takes a gap for an answer. */
+export const NOT_FILLED_IN = 'NOT FILLED IN';
+
+/** What was written, or that nothing was. */
+export function said(value: string | number | null): string {
+  return value === null || value === '' ? NOT_FILLED_IN : String(value);
+}
+
+/** Lines as they were asked, each with what was written for it. */
+export function linesOf(lines: readonly EventLineFact[]): Block {
+  return { kind: 'facts', rows: lines.map(({ name, value }) => ({ name, value: said(value) })) };
+}
+
+/** What was asked for, and whether somebody agreed to it. */
+export function conditionsTable(caption: string, conditions: readonly EventConditionFact[], empty: string): Block {
+  return { kind: 'table', caption, columns: [{ head: 'What', width: 7 }, { head: 'State', width: 1.4 }], rows: conditions.map(({ words, agreed }) => [words, agreed ? 'agreed' : 'OPEN']), empty };
+}
+
+/** "one pack", "3 packs" */
+export const counted = (count: number, one: string, many: string): string => (count === 1 ? `one ${one}` : `${count} ${many}`);

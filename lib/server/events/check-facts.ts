@@ -1,0 +1,84 @@
+import 'server-only';
+import { forceOn } from '@/lib/assessments/covers';
+import { contentByVersion } from '@/lib/content/editions';
+import { limitsOfPack } from '@/lib/core/battery/limits-of-pack';
+import { measureOf } from '@/lib/core/battery/pack-measures';
+import { numberInput } from '@/lib/core/answers/venue';
+import { resolveVenue } from '@/lib/core/answers/resolve-venue';
+import { VENUE_CHARGING_CONTROLS, VENUE_CONTROLS } from '@/lib/events/choices';
+import type { CheckedAssessment, CheckedPack, CheckFacts } from '@/lib/events/check/facts';
+import { cellTypeFacts } from '@/lib/packs/cell-types';
+import { packFigures } from '@/lib/packs/pack-figures';
+import type { ListedPack } from '@/lib/packs/pack-list';
+import { blockedUses } from '@/lib/packs/states/blocked-uses';
+import { calendarDay } from '@/lib/wording/dates';
+import { PACK_LIMITS } from '../packs/pack-limits';
+import type { EventInFull, Rests } from './gather';
+
+/** Common practice, as the content has it (control store-check): packs are looked at and measured every week. */
+const CHECKED_WITHIN_DAYS = 7;
+
+/** What the check before leaving is made of, out of all that is kept. */
+export function checkFacts({ event, content, school, site, packs, rests, onItsWay, now }: Omit<EventInFull, 'lines'>): CheckFacts {
+  const own = site.kind === 'own';
+  const lastDay = calendarDay(event.endsAt, school.timeZone);
+  const asked = [...VENUE_CONTROLS, ...(event.details.charging === 'yes' ? VENUE_CHARGING_CONTROLS : [])];
+  return {
+    eventId: event.id, now, startsAt: event.startsAt, lastDay, manyDays: calendarDay(event.startsAt, school.timeZone) !== lastDay,
+    site: {
+      id: site.id, kind: site.kind,
+      emergencyNumber: site.emergencyNumber ?? (own ? school.emergencyNumber : null), meetingPlace: site.meetingPlace ?? (own ? school.meetingPlace : null),
+      hasOutdoorSpot: site.areas.some(({ use }) => use === 'isolation'), hasChargingArea: site.areas.some(({ use }) => use === 'charging'),
+    },
+    people: event.people, spectators: event.spectators, adults: event.adults,
+    packs: packs.map(checkedPack),
+    assessment: rests === null ? null : checkedAssessment(rests, lastDay, calendarDay(now, school.timeZone)),
+    assessmentOnItsWay: onItsWay?.id ?? null,
+    details: event.details,
+    notAgreed: own ? [] : asked.filter((id) => !event.details.agreed.includes(id)).flatMap((id) => content.controls.filter((control) => control.id === id).map(({ title }) => title)),
+    checkedWithinDays: CHECKED_WITHIN_DAYS,
+  };
+}
+
+/** A pack as the check sees it: state, last check and charge out of the register, nothing guessed. */
+export function checkedPack(listed: ListedPack): CheckedPack {
+  const { pack, lastCheck } = listed;
+  const verdict = lastCheck?.result.verdict ?? null;
+  const blocked = blockedUses(PACK_LIMITS, pack, lastCheck);
+  return {
+    label: pack.label, state: pack.state, damaged: pack.state === 'isolated' || verdict === 'isolate' || verdict === 'leave',
+    stopped: blocked.uses.includes('travel') ? blocked.why : null, lastCheckAt: lastCheck?.at ?? null, charge: chargeOf(listed), energyWh: energyOf(listed),
+  };
+}
+
+/** Energy as printed or worked out of the label, Wh; null where neither can be had. */
+export function energyOf({ pack }: ListedPack): number | null {
+  const cell = cellTypeFacts(PACK_LIMITS).find(({ id }) => id === pack.cellType);
+  return cell === undefined ? pack.printedWh : packFigures(pack, cell).energyWh;
+}
+
+/** Lowest and highest cell of the last check, V; null where it was not measured. */
+export function cellsOf({ lastCheck }: ListedPack): { readonly low: number; readonly high: number } | null {
+  if (lastCheck === null) return null;
+  const [low, high] = [measureOf(lastCheck.measures, 'cellMin'), measureOf(lastCheck.measures, 'cellMax')];
+  return low.is === 'value' && high.is === 'value' && typeof low.value === 'number' && typeof high.value === 'number' ? { low: low.value, high: high.value } : null;
+}
+
+function chargeOf(listed: ListedPack): CheckedPack['charge'] {
+  const [cells, limits] = [cellsOf(listed), limitsOfPack(PACK_LIMITS, listed.pack.cellType)];
+  if (cells === null || !limits.ok) return null;
+  const { low, high } = limits.value.storageCharge;
+  if (cells.high > high) return 'above';
+  return cells.low < low ? 'below' : 'storage';
+}
+
+function checkedAssessment({ version, scored }: Rests, lastDay: string, today: string): CheckedAssessment {
+  const noon = (day: string): Date => new Date(`${day}T12:00:00Z`);
+  const venue = scored === null ? null : resolveVenue(scored.content, scored.document);
+  return {
+    versionId: version.id, name: `“${version.assessment.title}”, version ${version.number}`, holdsUntil: version.reviewBy,
+    force: forceOn(noon(today), { state: version.state, suspended: version.suspensions.length > 0, validUntil: version.reviewBy === null ? null : noon(version.reviewBy), reviewAsked: version.reviewRequests.length > 0 }),
+    covers: scored === null || venue === null ? null : { packs: numberInput(venue, 'packs'), storedWh: scored.result.battery.storedWh, people: numberInput(venue, 'peopleRoom'), spectators: numberInput(venue, 'spectators') },
+    endedAcceptances: version.stopAcceptances.filter(({ endsOn }) => endsOn < lastDay).map(({ stopId }) => contentByVersion(version.contentVersion)?.stops.find(({ id }) => id === stopId)?.title ?? stopId),
+  };
+}

@@ -1,0 +1,62 @@
+import 'server-only';
+import { contentByVersion, currentContent } from '@/lib/content/editions';
+import type { Content } from '@/lib/content/model';
+import { type EventLink, listEventLinks } from '@/lib/db/events/links';
+import { findEvent, type SiteAssessment, siteAssessments } from '@/lib/db/events/read-events';
+import { listPacks } from '@/lib/db/packs/read-packs';
+import { findSite } from '@/lib/db/places/read-sites';
+import { schoolScope } from '@/lib/db/scope';
+import { checkEvent, type JudgedLine, judgedLines } from '@/lib/events/check/check-event';
+import type { EventRecord } from '@/lib/events/event';
+import type { ListedPack } from '@/lib/packs/pack-list';
+import type { Site } from '@/lib/places/place';
+import { database } from '../database';
+import { type CurrentSchool, currentSchool } from '../people/current-school';
+import type { Scored } from '../signing/score-version';
+import { keptResult } from '../signing/kept-result';
+import type { Actor } from '../actor';
+import { checkFacts } from './check-facts';
+
+/** The site's signed assessment with the result that it rests on. */
+export interface Rests { readonly version: SiteAssessment; readonly scored: Scored | null }
+
+/** An event with everything that decides about it, read now. */
+export interface EventInFull {
+  readonly event: EventRecord;
+  readonly content: Content;
+  readonly school: CurrentSchool;
+  readonly site: Site;
+  /** those that go along, in the register's order of labels */
+  readonly packs: readonly ListedPack[];
+  readonly rests: Rests | null;
+  /** an assessment of the site that is not signed yet */
+  readonly onItsWay: SiteAssessment | null;
+  readonly links: readonly EventLink[];
+  readonly lines: readonly JudgedLine[];
+  readonly now: Date;
+}
+
+const BY_LABEL = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+
+/** An event of the actor's school with its check as it stands now, or null. */
+export async function eventInFull(actor: Actor, eventId: string, now = new Date()): Promise<EventInFull | null> {
+  const scope = schoolScope(actor);
+  const event = await findEvent(database(), scope, eventId);
+  if (event === null) return null;
+  const [school, site, register, versions, links] = await Promise.all([currentSchool(actor), findSite(database(), scope, event.siteId), listPacks(database(), scope), siteAssessments(database(), scope, event.siteId), listEventLinks(database(), scope, eventId)]);
+  if (site === null) throw new Error(`the place of event ${eventId} is gone`);
+  const chosen = new Set(event.packIds);
+  const packs = register.filter(({ pack }) => chosen.has(pack.id)).sort((one, other) => BY_LABEL.compare(one.pack.label, other.pack.label));
+  const rests = await restsOn(actor, versions);
+  const onItsWay = versions.find(({ state }) => state !== 'signed') ?? null;
+  const content = contentByVersion(event.contentVersion) ?? currentContent;
+  const material = { event, content, school, site, packs, rests, onItsWay, links, now };
+  return { ...material, lines: judgedLines(checkEvent(checkFacts(material)), event.acceptances) };
+}
+
+/** Of several signed assessments of a site the one that holds, and of those the latest. */
+async function restsOn(actor: Actor, versions: readonly SiteAssessment[]): Promise<Rests | null> {
+  const signed = versions.filter(({ state, signedAt }) => state === 'signed' && signedAt !== null);
+  const version = signed.find(({ suspensions, reviewRequests }) => suspensions.length === 0 && reviewRequests.length === 0) ?? signed[0];
+  return version === undefined ? null : { version, scored: await keptResult(actor, version.id) };
+}
