@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react';
-import { ROLE_NAMES } from '@/lib/access/roles';
 import { requireActor } from '@/lib/server/actor';
 import { currentSchool } from '@/lib/server/people/current-school';
 import { SchoolFrame } from './_frame/school-frame';
@@ -8,5 +7,5 @@ import { SchoolFrame } from './_frame/school-frame';
 export default async function SchoolLayout({ children }: { readonly children: ReactNode }) {
   const actor = await requireActor();
   const school = await currentSchool(actor);
-  return <SchoolFrame name={actor.name} role={ROLE_NAMES[actor.role]} school={school.schoolName}>{children}</SchoolFrame>;
+  return <SchoolFrame name={actor.name} role={actor.role} school={school.schoolName}>{children}</SchoolFrame>;
 }

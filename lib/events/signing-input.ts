@@ -27,3 +27,6 @@ export const ReturnEventSchema = z.object({ eventId: line(NO_EVENT), reason: lin
 export const AcceptLineSchema = z.object({ eventId: line(NO_EVENT), lineId: line('No line of the check was named'), words: line('No line of the check was named', 2000), reason: line('Write why it can stand', REASON) });
 export const WithdrawEventSchema = z.object({ eventId: line(NO_EVENT), reason: line('Write why, so that whoever holds the file understands it', REASON) });
 export const CancelEventSchema = z.object({ eventId: line(NO_EVENT), reason: line('Write why it is called off', REASON) });
+
+/** One of the papers that nobody signs. */
+export const MakePaperSchema = z.object({ eventId: line(NO_EVENT), kind: z.enum(['response-card', 'pack-list', 'briefing'], { error: 'Choose a paper' }) });

@@ -59,7 +59,7 @@ export type StepSize = 'huge' | 'large' | 'plain' | 'small';
 export type Block =
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'text'; readonly text: string; readonly tone?: Tone }
-  | { readonly kind: 'facts'; /** side by side, where room is short */ readonly columns?: 2; /** to be read from across a room */ readonly large?: boolean; readonly rows: readonly { readonly name: string; readonly value: string; readonly under?: string }[] }
+  | { readonly kind: 'facts'; /** side by side, where room is short */ readonly columns?: 2; readonly rows: readonly { readonly name: string; readonly value: string; readonly under?: string }[] }
   | { readonly kind: 'list'; readonly ordered?: boolean; /** in the least size, where room is short */ readonly small?: boolean; readonly items: readonly { readonly lead: string; readonly text?: string }[] }
   | { readonly kind: 'table'; readonly caption: string; readonly columns: readonly Column[]; readonly rows: readonly (readonly Cell[])[]; /** said when there is no row */ readonly empty: string }
   | { readonly kind: 'figure'; readonly scene: Scene; readonly caption: string }

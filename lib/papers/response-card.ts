@@ -12,7 +12,7 @@ export function responseCard(facts: EventFacts): Paper {
     ...eventPaperHead(facts, 'response card'),
     title: smoke?.title ?? 'If something happens',
     subtitle: `${facts.site.name}. ${facts.school.name}.`,
-    cover: [...before(facts), ...smokeSteps(facts, sizeOf(facts)), ...afterwards(facts), ...sand(facts)],
+    cover: [...before(facts), ...smokeSteps(facts, sizeOf(facts)), ...afterwards(facts)],
     sections: [], signatures: [],
   };
 }
@@ -42,10 +42,10 @@ const AFTERWARDS: readonly (readonly [string, number])[] = [['somebody-missing',
 function afterwards(facts: EventFacts): readonly Block[] {
   const items = guidanceOf(facts, AFTERWARDS.map(([id]) => id)).map(({ title, lines }, index) => ({ lead: `${title}.`, text: lines.slice(0, AFTERWARDS[index]?.[1]).map(({ lead }) => lead).join(' ') }));
   const telephones = [`Caretaker: ${said(facts.site.caretakerPhone)}`, `Safety officer: ${said(facts.school.officerPhone)}`].join('. ');
-  return [{ kind: 'list', small: true, items: [...items, { lead: `${telephones}.` }] }];
+  return [{ kind: 'list', small: true, items: [...items, ...sand(facts), { lead: `${telephones}.` }] }];
 }
 
 /** Beside our mark, which shows a bucket, it is said what sand is for. */
-function sand(facts: EventFacts): readonly Block[] {
-  return guidanceOf(facts, ['sand']).map(({ title }) => text(title, 'strong'));
+function sand(facts: EventFacts): readonly { readonly lead: string }[] {
+  return guidanceOf(facts, ['sand']).map(({ title }) => ({ lead: title }));
 }

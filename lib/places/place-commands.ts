@@ -14,4 +14,6 @@ export const ChangeAreaSchema = z.intersection(z.object({ siteId, areaId, revisi
 
 /** Putting away asks: a site or an area is named until nothing refers to it any more. */
 export const PutAwaySiteSchema = z.object({ siteId, sure: z.literal('yes', { error: 'Tick that you want to put it away' }) });
+export const BringBackSiteSchema = z.object({ siteId });
+export const BringBackAreaSchema = z.object({ siteId, areaId });
 export const PutAwayAreaSchema = PutAwaySiteSchema.extend({ areaId });

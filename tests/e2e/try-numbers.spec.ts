@@ -1,23 +1,13 @@
 import { expect, test, type Page } from '@playwright/test';
-import { onceInWords, onceRangeWords } from '../../lib/wording/frequency';
-import { percent, rounded } from '../../lib/wording/numbers';
+import { percent } from '../../lib/wording/numbers';
 import type { ScoreResult } from '../../lib/core/result';
+import { expectRankingOf } from './support/result-numbers';
 import { openExample, scored } from './support/room-page';
 import { inProject, scoreByCommand } from './support/score-command';
 
-/** The ranking, the totals, the best set and the reference line of the page are those of a result. */
+/** The ranking, the totals, the best set and the stops of the page are those of a result. */
 async function expectNumbersOf(page: Page, result: ScoreResult): Promise<void> {
-  const rows = page.locator('#ranking ol > li');
-  await expect(rows).toHaveCount(result.risks.length);
-  for (const [index, risk] of result.risks.entries()) {
-    const row = rows.nth(index);
-    await expect(row.getByRole('link', { name: risk.title })).toBeVisible();
-    await expect(row).toContainText(onceInWords(risk.topFrequencyMean));
-    if (risk.exposure > 0) await expect(row).toContainText(onceRangeWords(risk.frequency));
-  }
-  const behind = page.getByRole('complementary', { name: 'Behind the numbers' });
-  await expect(behind).toContainText(`Harm ${rounded(result.totalHarm)} points (${rounded(result.totalHarmDraws.p05)} to ${rounded(result.totalHarmDraws.p95)})`);
-  await expect(behind).toContainText(`seed ${result.seed}, 4,000 draws, input ${result.inputHash.slice(0, 16)}`);
+  await expectRankingOf(page, result);
   await expect(page.locator('#effort-words')).toContainText(`take away ${percent(result.bestSet.cut)}`);
   await expect(page.locator('#stops h3')).toHaveText(result.stops.map((stop) => stop.title));
 }

@@ -2,13 +2,14 @@ import type { ReactNode } from 'react';
 import { KeepEmergency } from '@/app/_components/keep-emergency';
 import { Brand } from '@/app/_components/ui/brand';
 import { Icon } from '@/app/_components/ui/icon';
+import { ROLE_NAMES, type Role } from '@/lib/access/roles';
 import { signOutHere } from '../account/actions';
 import { EmergencyKey } from './emergency-key';
 import { BarPlaces, MorePlaces } from './place-lists';
 
 interface SchoolFrameProps {
   readonly name: string;
-  readonly role: string;
+  readonly role: Role;
   readonly school: string;
   readonly children: ReactNode;
 }
@@ -25,7 +26,7 @@ export function SchoolFrame({ children, ...who }: SchoolFrameProps) {
         </details>
       </header>
       <div className="side"><div className="side-in">
-        <BarPlaces />
+        <BarPlaces role={who.role} />
         <MoreList {...who} label="More" />
       </div></div>
       {children}
@@ -38,9 +39,9 @@ export function SchoolFrame({ children, ...who }: SchoolFrameProps) {
 function MoreList({ name, role, school, label }: Omit<SchoolFrameProps, 'children'> & { readonly label: string }) {
   return (
     <nav className="more" aria-label={label}>
-      <MorePlaces />
+      <MorePlaces role={role} />
       <div className="who">
-        <p>{name}, {role}<br />{school}</p>
+        <p>{name}, {ROLE_NAMES[role]}<br />{school}</p>
         <form action={signOutHere}><button type="submit" className="as-link">Sign out</button></form>
       </div>
     </nav>

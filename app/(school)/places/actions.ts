@@ -1,9 +1,9 @@
 'use server';
 
-import { AddAreaSchema, ChangeAreaSchema, ChangeSiteSchema, PutAwayAreaSchema, PutAwaySiteSchema } from '@/lib/places/place-commands';
+import { AddAreaSchema, BringBackAreaSchema, BringBackSiteSchema, ChangeAreaSchema, ChangeSiteSchema, PutAwayAreaSchema, PutAwaySiteSchema } from '@/lib/places/place-commands';
 import { SiteInputSchema } from '@/lib/places/site-input';
 import { guardedAction } from '@/lib/server/forms/guarded-action';
-import { addArea, addSite, changeArea, changeSite, putAway } from '@/lib/server/places/write-places';
+import { addArea, addSite, bringBack, changeArea, changeSite, putAway } from '@/lib/server/places/write-places';
 
 export const addSiteAction = guardedAction({ may: 'place.change', schema: SiteInputSchema, run: (input, actor) => addSite(actor, input) });
 
@@ -16,3 +16,7 @@ export const changeAreaAction = guardedAction({ may: 'place.change', schema: Cha
 export const putAwaySiteAction = guardedAction({ may: 'place.archive', schema: PutAwaySiteSchema, run: ({ siteId }, actor) => putAway(actor, { kind: 'site', id: siteId }, '/places') });
 
 export const putAwayAreaAction = guardedAction({ may: 'place.archive', schema: PutAwayAreaSchema, run: ({ siteId, areaId }, actor) => putAway(actor, { kind: 'area', id: areaId }, `/places/${siteId}`) });
+
+export const bringBackSiteAction = guardedAction({ may: 'place.archive', schema: BringBackSiteSchema, run: ({ siteId }, actor) => bringBack(actor, { kind: 'site', id: siteId }) });
+
+export const bringBackAreaAction = guardedAction({ may: 'place.archive', schema: BringBackAreaSchema, run: ({ areaId }, actor) => bringBack(actor, { kind: 'area', id: areaId }) });

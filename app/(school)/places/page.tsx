@@ -10,7 +10,10 @@ import type { Site } from '@/lib/places/place';
 import { AREA_USE_WORDS, SITE_KIND_WORDS } from '@/lib/places/words';
 import { requireMay } from '@/lib/server/actor';
 import { currentSchool } from '@/lib/server/people/current-school';
-import { listOfSites } from '@/lib/server/places/read-places';
+import { listOfSites, placesPutAway } from '@/lib/server/places/read-places';
+import { dayWords } from '@/lib/wording/dates';
+import { bringBackSiteAction } from './actions';
+import { BringBack } from './_parts/bring-back';
 import { SiteFinder } from './_parts/site-finder';
 
 export const metadata: Metadata = { title: 'Places' };
@@ -22,6 +25,7 @@ export default async function PlacesPage({ searchParams }: PlacesPageProps) {
   const [find = ''] = [(await searchParams).find ?? ''].flat();
   const [sites, school] = [await listOfSites(actor, find), await currentSchool(actor)];
   const mayChange = can(actor.role, 'place.change');
+  const away = can(actor.role, 'place.archive') ? await placesPutAway(actor, null) : [];
   return (
     <Sheet>
       <PageHead crumb={school.schoolName} title={titleOf(sites.length, find)} lead="Where packs are charged, stored and flown: at your school and away." />
@@ -35,6 +39,7 @@ export default async function PlacesPage({ searchParams }: PlacesPageProps) {
           {sites.length === 0 ? <p>No place is like that. <Link href="/places">Show all</Link></p> : <SiteTable sites={sites} />}
         </>
       )}
+      <BringBack action={bringBackSiteAction} field="siteId" places={away.map(({ id, name, archivedAt }) => ({ id, name, when: archivedAt === null ? '' : dayWords(archivedAt, school) }))} />
     </Sheet>
   );
 }

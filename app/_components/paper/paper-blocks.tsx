@@ -27,7 +27,7 @@ function PaperBlock({ block }: { readonly block: Block }) {
 
 function Facts({ block }: Of<'facts'>) {
   return (
-    <dl className={block.large === true ? 'facts large' : 'facts'}>
+    <dl className="facts">
       {block.rows.map(({ name, value, under }, index) => (
         <div key={index}><dt>{name}</dt><dd>{value}{under === undefined ? null : <span className="small muted under">{under}</span>}</dd></div>
       ))}

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { changes, count, id, words } from './parts';
+import { changes, count, id, sha256, words } from './parts';
 
 const label = words;
 
@@ -14,6 +14,8 @@ export const PACK_EVENTS = {
   }),
   'pack.placed': z.strictObject({ label, place: words, note: words.nullable(), inSand: z.boolean().nullable() }),
   'pack.checked': z.strictObject({ label, checkId: id, purpose: words, verdict: words.nullable(), fired: z.array(id) }),
+  'pack.photo-added': z.strictObject({ label, fileId: id, sha256 }),
+  'pack.photo-removed': z.strictObject({ label, fileId: id }),
   'pack.released': z.strictObject({ label, checkId: id, reason: words, hoursApart: z.number() }),
   'packs.handed-over': z.strictObject({ labels: z.array(label), collectedBy: words, receiver: words }),
 

@@ -25,9 +25,11 @@ export const SCHOOL_EVENTS = {
   'site.added': name,
   'site.changed': z.strictObject({ changes }),
   'site.archived': none,
+  'site.brought-back': none,
   'area.added': z.strictObject({ name: words, use: words, siteId: id }),
   'area.changed': z.strictObject({ changes }),
   'area.archived': none,
+  'area.brought-back': none,
 
   'personal-data.removed': z.strictObject({ what: words, olderThan: day.nullable() }),
 };

@@ -50,14 +50,6 @@ export function house(x: number, width: number, height: number): readonly Mark[]
   ];
 }
 
-/** What must not be done: two thick lines across it. */
-export function struck(x: number, y: number, half: number): readonly Mark[] {
-  return [
-    path('ember', `M${at(x - half)} ${at(y - half)}L${at(x + half)} ${at(y + half)}`, 8),
-    path('ember', `M${at(x - half)} ${at(y + half)}L${at(x + half)} ${at(y - half)}`, 8),
-  ];
-}
-
 /** Sound of a voice or a bell: strokes that spread. @param side 1 to the right, −1 to the left */
 export function sound(role: LineRole, x: number, y: number, side: 1 | -1): readonly Mark[] {
   const stroke = (dx: number, dy: number, length: number): Mark => {
@@ -65,15 +57,6 @@ export function sound(role: LineRole, x: number, y: number, side: 1 | -1): reado
     return path(role, `M${at(x)} ${at(y + dy * 0.9)}L${at(x + (side * dx * length) / size)} ${at(y + dy * 0.9 + (dy * length) / size)}`, 5);
   };
   return [stroke(10, -9, 15), stroke(10, 0, 17), stroke(10, 9, 15)];
-}
-
-/** A pack: its body and its two leads. @param x left, @param y top */
-export function pack(x: number, y: number, width = 34, height = 18): readonly Mark[] {
-  return [
-    rect('ink', x, y, width, height),
-    path('path', `M${at(x + width)} ${at(y + height * 0.3)}C${at(x + width + 8)} ${at(y + height * 0.3)} ${at(x + width + 6)} ${at(y + 2)} ${at(x + width + 14)} ${at(y + 2)}`, 3),
-    path('path', `M${at(x + width)} ${at(y + height * 0.7)}C${at(x + width + 8)} ${at(y + height * 0.7)} ${at(x + width + 6)} ${at(y + height - 2)} ${at(x + width + 14)} ${at(y + height - 2)}`, 3),
-  ];
 }
 
 const at = (value: number): string => String(Math.round(value * 10) / 10);

@@ -1,11 +1,10 @@
 import type { FactName, Facts } from '@/lib/incidents/facts';
 import { correctIncident } from '@/lib/incidents/correct-incident';
-import type { IncidentRecord } from '@/lib/incidents/incident';
 import type { Affected } from '@/lib/incidents/read-persons';
 import { NOT_OPEN } from '@/lib/incidents/standing';
 import type { Db } from '../client';
-import type { Writing } from '../packs/write-pack';
 import type { Member } from '../people/find-member';
+import { addCorrection } from './add-correction';
 import { askForReview } from './ask-review';
 import { changeIncident, type IncidentChanged, refused } from './change-incident';
 import { linkPacks } from './link-packs';
@@ -39,14 +38,4 @@ export async function addPersons(db: Db, by: Member, at: Date, { incidentId, per
     const number = await addCorrection(writing, incident, { field: 'persons', before, after: before + persons.length, reason });
     return { ok: true, events: [{ kind: 'incident.corrected', subjectId: incidentId, data: { number, field: 'persons', reason } }] };
   });
-}
-
-interface NewCorrection { readonly field: string; readonly before: unknown; readonly after: unknown; readonly reason: string }
-
-async function addCorrection({ tx, scope, by, at }: Writing, incident: IncidentRecord, { field, before, after, reason }: NewCorrection): Promise<number> {
-  const number = incident.corrections.length + 1;
-  await tx.incidentCorrection.create({
-    data: { ...scope, incidentId: incident.id, number, field, beforeJson: JSON.stringify(before), afterJson: JSON.stringify(after), reason, byId: by.personId, byName: by.name, at },
-  });
-  return number;
 }

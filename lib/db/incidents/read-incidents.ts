@@ -2,6 +2,7 @@ import { factsNow } from '@/lib/incidents/facts';
 import type { IncidentRecord, LinkedPack } from '@/lib/incidents/incident';
 import type { ListedIncident } from '@/lib/incidents/incident-list';
 import { incidentStateOf } from '@/lib/incidents/standing';
+import { labelKey } from '@/lib/packs/pack';
 import { placeOfIsolated } from '@/lib/packs/pack-history';
 import { changeOfRow, NEWEST_FIRST, packOfRow } from '../packs/rows';
 import type { Prisma } from '../generated/sqlite/client';
@@ -31,15 +32,21 @@ export async function findIncident(db: Pick<Tx, 'incident'>, scope: SchoolScope,
   if (row === null) return null;
   const corrections = row.corrections.map(correctionOfRow);
   const first = firstFactsOf(row);
+  const facts = factsNow(first, corrections);
   const linked = new Map(row.packs.flatMap(({ pack }) => (pack === null ? [] : [[pack.id, linkedPack(pack)] as const])));
   return {
-    id, number: row.number, state: incidentStateOf(row.state), revision: row.revision, first, facts: factsNow(first, corrections), corrections,
+    id, number: row.number, state: incidentStateOf(row.state), revision: row.revision, first, facts, corrections,
     followUps: row.followUps.map(followUpOfRow),
     persons: row.persons, photos: row.photos.map(({ file, ...photo }) => ({ ...photo, byName: file.byName, widthPx: file.widthPx ?? 1, heightPx: file.heightPx ?? 1 })),
-    packs: [...linked.values()], unknownLabels: row.packs.filter(({ packId }) => packId === null).map(({ label }) => label),
+    packs: [...linked.values()].filter(({ label, state }) => state === 'isolated' || isNamed(facts.packs, label)), unknownLabels: row.packs.filter(({ packId }) => packId === null).map(({ label }) => label),
     actions: row.actions, reviews: row.reviewRequests.map(({ versionId, version, settledAt }) => ({ versionId, title: version.assessment.title, settledAt })),
     byId: row.byId, byName: row.byName, recordedAt: row.recordedAt, closedAt: row.closedAt, closedNote: row.closedNote,
   };
+}
+
+/** One that a correction took out of the incident stays in its list while it is isolated. */
+function isNamed(packs: readonly { readonly label: string }[], label: string): boolean {
+  return packs.some((pack) => labelKey(pack.label) === labelKey(label));
 }
 
 type PackRow = Parameters<typeof packOfRow>[0] & { readonly stateChanges: readonly Parameters<typeof changeOfRow>[0][] };

@@ -1,6 +1,6 @@
-import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { randomUUID } from 'node:crypto';
 import type { Fault } from '@/lib/forms/form-state';
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { closeSession, type CloseSessionInput } from '@/lib/sessions/close-session';
 import { type Decided, refusedFor } from '@/lib/sessions/decided';
 import { correctLog, type CorrectLogInput, type Counts, logPacks, type LogPacksInput } from '@/lib/sessions/log-packs';

@@ -30,15 +30,15 @@ function answer(facts: EventFacts): Block {
   return { kind: 'notice', title: held === 0 ? 'May be held as described' : `May be held as described, with ${counted(held, 'line', 'lines')} accepted`, text: 'As long as local rules, the fire service and the safety officers of venue and school say nothing else.' };
 }
 
-/** As much text of acceptances as the cover of either format takes, letters. */
-const COVER_LETTERS = 900;
+/** As much text of title, place and acceptances as the cover of either format takes, letters. */
+const COVER_LETTERS = 800;
 
 function acceptances(facts: EventFacts): readonly Block[] {
   const ofCheck = acceptedChecks(facts).map(({ words, accepted }) => ({ lead: `Accepted by ${accepted?.by ?? NOT_FILLED_IN}: ${words}`, text: accepted === null ? '' : `Reason: ${accepted.reason}` }));
   const ofPlace = (facts.assessment?.accepted ?? []).map((words) => ({ lead: `Accepted with the assessment: ${words}`, text: '' }));
   const all = [...ofCheck, ...ofPlace];
   if (all.length === 0) return [];
-  const letters = all.reduce((sum, { lead, text: words }) => sum + lead.length + words.length, 0);
+  const letters = [facts.title, facts.site.name, facts.site.address, facts.school.name, ...all.flatMap(({ lead, text: words }) => [lead, words])].reduce((sum, { length }) => sum + length, 0);
   // The cover stays one page, with room for both signatures: what does not fit is told further back, which is said.
   const fits = letters <= COVER_LETTERS;
   const short = `${[ofCheck.length === 0 ? '' : counted(ofCheck.length, 'line of the check', 'lines of the check'), ofPlace.length === 0 ? '' : counted(ofPlace.length, 'stop condition of the place', 'stop conditions of the place')].filter((words) => words !== '').join(' and ')} accepted in writing.`;
@@ -55,17 +55,22 @@ function worst({ assessment }: EventFacts): string {
 
 function keyFacts(facts: EventFacts): Block {
   const { site, assessment, adults, packs } = facts;
-  const stop = adults.filter(({ mayStop }) => mayStop);
   return { kind: 'facts', columns: 2, rows: [
     { name: 'Where', value: site.name, under: said(site.address) },
     { name: 'When', value: facts.when, under: `for this date and place only, over by ${facts.until}` },
     { name: 'Who comes', value: `${facts.people === null ? NOT_FILLED_IN : counted(facts.people, 'person', 'people')}, ${facts.teams === null ? `teams ${NOT_FILLED_IN}` : counted(facts.teams, 'team', 'teams')}`, under: facts.spectators === null ? `spectators ${NOT_FILLED_IN}` : counted(facts.spectators, 'spectator', 'spectators') },
     { name: 'Packs that travel', value: `${counted(packs.length, 'pack', 'packs')}, ${totalWords(facts)}` },
-    { name: 'May stop the match', value: stop.length === 0 ? NOT_FILLED_IN : stop.slice(0, 3).map(({ name }) => name).join(', '), ...(stop.length > 3 ? { under: `and ${stop.length - 3} more, section 1` } : {}) },
+    { name: 'May stop the match', value: stoppers(adults.filter(({ mayStop }) => mayStop).map(({ name }) => name)) },
     { name: 'Worst grade that remains', value: worst(facts), ...(assessment === null ? {} : { under: `assessment ${assessment.number}, version ${assessment.version}, ${assessment.force}` }) },
     { name: 'In a fire call', value: said(site.emergencyNumber) },
-    { name: 'Meet at', value: said(site.meetingPlace) },
+    { name: 'This file was made', value: facts.madeOn },
   ] };
+}
+
+/** Names as long as they fit; all of them stand in the first section. */
+function stoppers(names: readonly string[]): string {
+  const all = names.join(', ');
+  return all === '' ? NOT_FILLED_IN : all.length <= 60 ? all : `${counted(names.length, 'adult', 'adults')}, named in section 1`;
 }
 
 /** The energy of all packs; what nobody knows is said, never counted as nothing. */

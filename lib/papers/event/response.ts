@@ -16,7 +16,8 @@ export function smokeSteps(facts: EventFacts, size: StepSize): readonly Block[] 
 }
 
 function picturedLines({ lines }: FilledGuidance): readonly PicturedStep[] {
-  return lines.map((line, index) => ({ picture: responsePicture(PICTURES[index] ?? 'nobody back'), ...line }));
+  if (lines.length !== PICTURES.length) throw new Error(`the text for smoke has ${lines.length} lines and ${PICTURES.length} drawings`);
+  return lines.flatMap((line, index) => PICTURES.slice(index, index + 1).map((picture) => ({ picture: responsePicture(picture), ...line })));
 }
 
 /** Titles of the sign that comes before smoke, and the first thing not to do. */

@@ -10,16 +10,16 @@ import type { CheckedAssessment, CheckedPack, CheckFacts } from '@/lib/events/ch
 import { cellTypeFacts } from '@/lib/packs/cell-types';
 import { packFigures } from '@/lib/packs/pack-figures';
 import type { ListedPack } from '@/lib/packs/pack-list';
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { blockedUses } from '@/lib/packs/states/blocked-uses';
 import { calendarDay } from '@/lib/wording/dates';
-import { PACK_LIMITS } from '../packs/pack-limits';
 import type { EventInFull, Rests } from './gather';
 
-/** Common practice, as the content has it (control store-check): packs are looked at and measured every week. */
+/** Where the school has set none: common practice, as the content has it (control store-check), every week. */
 const CHECKED_WITHIN_DAYS = 7;
 
 /** What the check before leaving is made of, out of all that is kept. */
-export function checkFacts({ event, content, school, site, packs, rests, onItsWay, now }: Omit<EventInFull, 'lines'>): CheckFacts {
+export function checkFacts({ event, content, school, site, packs, limits, rests, onItsWay, now }: Omit<EventInFull, 'lines'>): CheckFacts {
   const own = site.kind === 'own';
   const lastDay = calendarDay(event.endsAt, school.timeZone);
   const asked = [...VENUE_CONTROLS, ...(event.details.charging === 'yes' ? VENUE_CHARGING_CONTROLS : [])];
@@ -31,29 +31,29 @@ export function checkFacts({ event, content, school, site, packs, rests, onItsWa
       hasOutdoorSpot: site.areas.some(({ use }) => use === 'isolation'), hasChargingArea: site.areas.some(({ use }) => use === 'charging'),
     },
     people: event.people, spectators: event.spectators, adults: event.adults,
-    packs: packs.map(checkedPack),
+    packs: packs.map((pack) => checkedPack(limits, pack)),
     assessment: rests === null ? null : checkedAssessment(rests, lastDay, calendarDay(now, school.timeZone)),
     assessmentOnItsWay: onItsWay?.id ?? null,
     details: event.details,
     notAgreed: own ? [] : asked.filter((id) => !event.details.agreed.includes(id)).flatMap((id) => content.controls.filter((control) => control.id === id).map(({ title }) => title)),
-    checkedWithinDays: CHECKED_WITHIN_DAYS,
+    checkedWithinDays: limits.checkDays ?? CHECKED_WITHIN_DAYS,
   };
 }
 
 /** A pack as the check sees it: state, last check and charge out of the register, nothing guessed. */
-export function checkedPack(listed: ListedPack): CheckedPack {
+export function checkedPack(limits: SchoolPackLimits, listed: ListedPack): CheckedPack {
   const { pack, lastCheck } = listed;
   const verdict = lastCheck?.result.verdict ?? null;
-  const blocked = blockedUses(PACK_LIMITS, pack, lastCheck);
+  const blocked = blockedUses(limits, pack, lastCheck);
   return {
     label: pack.label, state: pack.state, damaged: pack.state === 'isolated' || verdict === 'isolate' || verdict === 'leave',
-    stopped: blocked.uses.includes('travel') ? blocked.why : null, lastCheckAt: lastCheck?.at ?? null, charge: chargeOf(listed), energyWh: energyOf(listed),
+    stopped: blocked.uses.includes('travel') ? blocked.why : null, lastCheckAt: lastCheck?.at ?? null, charge: chargeOf(limits, listed), energyWh: energyOf(limits, listed),
   };
 }
 
 /** Energy as printed or worked out of the label, Wh; null where neither can be had. */
-export function energyOf({ pack }: ListedPack): number | null {
-  const cell = cellTypeFacts(PACK_LIMITS).find(({ id }) => id === pack.cellType);
+export function energyOf(limits: SchoolPackLimits, { pack }: ListedPack): number | null {
+  const cell = cellTypeFacts(limits).find(({ id }) => id === pack.cellType);
   return cell === undefined ? pack.printedWh : packFigures(pack, cell).energyWh;
 }
 
@@ -64,8 +64,8 @@ export function cellsOf({ lastCheck }: ListedPack): { readonly low: number; read
   return low.is === 'value' && high.is === 'value' && typeof low.value === 'number' && typeof high.value === 'number' ? { low: low.value, high: high.value } : null;
 }
 
-function chargeOf(listed: ListedPack): CheckedPack['charge'] {
-  const [cells, limits] = [cellsOf(listed), limitsOfPack(PACK_LIMITS, listed.pack.cellType)];
+function chargeOf(schoolLimits: SchoolPackLimits, listed: ListedPack): CheckedPack['charge'] {
+  const [cells, limits] = [cellsOf(listed), limitsOfPack(schoolLimits, listed.pack.cellType)];
   if (cells === null || !limits.ok) return null;
   const { low, high } = limits.value.storageCharge;
   if (cells.high > high) return 'above';

@@ -25,7 +25,7 @@ export interface EventMakings extends Pick<EventFacts, 'number' | 'verifyAt' | '
 
 /** All of what is kept about an event, as the facts of its papers. */
 export function eventFacts(full: EventInFull, makings: EventMakings): EventFacts {
-  const { event, content, school, site, packs, rests, now } = full;
+  const { event, content, school, site, packs, limits, rests, now } = full;
   const style: DateStyle = { locale: school.locale, timeZone: school.timeZone };
   const { details } = event;
   const own = site.kind === 'own';
@@ -33,7 +33,7 @@ export function eventFacts(full: EventInFull, makings: EventMakings): EventFacts
     number: site.emergencyNumber ?? (own ? school.emergencyNumber : null), meeting: site.meetingPlace ?? (own ? school.meetingPlace : null),
     second: site.secondMeetingPlace ?? (own ? school.secondMeetingPlace : null),
   };
-  const energies = packs.map(energyOf);
+  const energies = packs.map((pack) => energyOf(limits, pack));
   return {
     ...makings, content,
     guidance: guidanceWords(content.guidance?.fields ?? [], { number: place.number ?? '', meetingPoint: place.meeting ?? '', secondMeetingPoint: place.second ?? '', siteAddress: site.address, officerPhone: school.officerPhone ?? '' }),
@@ -48,7 +48,7 @@ export function eventFacts(full: EventInFull, makings: EventMakings): EventFacts
     teams: event.teams, people: event.people, spectators: event.spectators, adults: event.adults.map(adultFact), schedule: event.schedule,
     assessment: rests === null ? null : assessmentFact(rests, forceToday(full), style),
     checks: full.lines.map(checkFact),
-    packs: packs.map((pack) => packFact(pack, goesByAir(details), style)),
+    packs: packs.map((pack) => packFact(limits, pack, goesByAir(details), style)),
     totalWh: energies.reduce<number>((sum, one) => sum + (one ?? 0), 0), packsWithoutEnergy: energies.filter((one) => one === null).length,
     venue: [
       { id: 'alarm', name: 'The venue’s own alarm', value: details.alarm },

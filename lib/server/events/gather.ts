@@ -9,8 +9,10 @@ import { schoolScope } from '@/lib/db/scope';
 import { checkEvent, type JudgedLine, judgedLines } from '@/lib/events/check/check-event';
 import type { EventRecord } from '@/lib/events/event';
 import type { ListedPack } from '@/lib/packs/pack-list';
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import type { Site } from '@/lib/places/place';
 import { database } from '../database';
+import { packLimitsOf } from '../packs/pack-limits';
 import { type CurrentSchool, currentSchool } from '../people/current-school';
 import type { Scored } from '../signing/score-version';
 import { keptResult } from '../signing/kept-result';
@@ -28,6 +30,8 @@ export interface EventInFull {
   readonly site: Site;
   /** those that go along, in the register's order of labels */
   readonly packs: readonly ListedPack[];
+  /** those the school holds its packs to */
+  readonly limits: SchoolPackLimits;
   readonly rests: Rests | null;
   /** an assessment of the site that is not signed yet */
   readonly onItsWay: SiteAssessment | null;
@@ -43,14 +47,14 @@ export async function eventInFull(actor: Actor, eventId: string, now = new Date(
   const scope = schoolScope(actor);
   const event = await findEvent(database(), scope, eventId);
   if (event === null) return null;
-  const [school, site, register, versions, links] = await Promise.all([currentSchool(actor), findSite(database(), scope, event.siteId), listPacks(database(), scope), siteAssessments(database(), scope, event.siteId), listEventLinks(database(), scope, eventId)]);
+  const [school, limits, site, register, versions, links] = await Promise.all([currentSchool(actor), packLimitsOf(actor), findSite(database(), scope, event.siteId), listPacks(database(), scope), siteAssessments(database(), scope, event.siteId), listEventLinks(database(), scope, eventId)]);
   if (site === null) throw new Error(`the place of event ${eventId} is gone`);
   const chosen = new Set(event.packIds);
   const packs = register.filter(({ pack }) => chosen.has(pack.id)).sort((one, other) => BY_LABEL.compare(one.pack.label, other.pack.label));
   const rests = await restsOn(actor, versions);
   const onItsWay = versions.find(({ state }) => state !== 'signed') ?? null;
   const content = contentByVersion(event.contentVersion) ?? currentContent;
-  const material = { event, content, school, site, packs, rests, onItsWay, links, now };
+  const material = { event, content, school, site, packs, limits, rests, onItsWay, links, now };
   return { ...material, lines: judgedLines(checkEvent(checkFacts(material)), event.acceptances) };
 }
 

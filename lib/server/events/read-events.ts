@@ -6,7 +6,7 @@ import { type EventQuery, isOver, type ListedEvent, searchEvents } from '@/lib/e
 import { filteredPacks, type ListedPack, type PackFilter } from '@/lib/packs/pack-list';
 import type { Actor } from '../actor';
 import { database } from '../database';
-import { PACK_LIMITS } from '../packs/pack-limits';
+import { packLimitsOf } from '../packs/pack-limits';
 
 /** Returns the events of the actor's school that a query asks for, and how many there are without it. */
 export async function listOfEvents(actor: Actor, query: EventQuery, now: Date): Promise<{ readonly shown: readonly ListedEvent[]; readonly all: number; readonly coming: number }> {
@@ -17,7 +17,7 @@ export async function listOfEvents(actor: Actor, query: EventQuery, now: Date): 
 /** The packs that an event's list offers: those still here that a filter shows, and those chosen before that are not. */
 export async function packsToChoose(actor: Actor, filter: PackFilter, chosen: readonly string[], now: Date): Promise<readonly ListedPack[]> {
   const register = await listPacks(database(), schoolScope(actor));
-  const shown = filteredPacks(PACK_LIMITS, register, filter, now);
+  const shown = filteredPacks(await packLimitsOf(actor), register, filter, now);
   const also = filter.find === '' && filter.state === null ? register.filter(({ pack }) => chosen.includes(pack.id) && !shown.some((one) => one.pack.id === pack.id)) : [];
   return [...shown, ...also];
 }

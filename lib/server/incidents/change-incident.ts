@@ -3,12 +3,14 @@ import type { z } from 'zod';
 import { currentContent } from '@/lib/content/editions';
 import type { IncidentChanged } from '@/lib/db/incidents/change-incident';
 import { addPersons, correctFact } from '@/lib/db/incidents/correct';
+import { rightPackOfIncident } from '@/lib/db/incidents/right-wrong-pack';
 import { addPhotos as keepPhotos, removePhoto as takePhoto } from '@/lib/db/incidents/photos';
 import { addCorrectiveAction as addAction, close, followUp, reopen } from '@/lib/db/incidents/review';
 import type { AddPhotosSchema, CloseSchema, CorrectionSchema, CorrectiveActionSchema, FollowUpSchema, RemovePhotoSchema, ReopenSchema, RiskSchema } from '@/lib/incidents/change-input';
 import { isFactName } from '@/lib/incidents/facts';
 import { MOST_PHOTOS_AT_ONCE } from '@/lib/incidents/photo';
 import { readFact } from '@/lib/incidents/read-facts';
+import type { WrongPack } from '@/lib/incidents/wrong-pack';
 import { readPersons } from '@/lib/incidents/read-persons';
 import type { SayWhere } from '@/lib/packs/states/say-where';
 import type { Actor } from '../actor';
@@ -34,6 +36,11 @@ export async function correct(actor: Actor, raw: z.output<typeof CorrectionSchem
   if (!after.ok) return after;
   const corrected = await correctFact(database(), actor, new Date(), { incidentId, field, after: after.value, reason });
   return corrected.ok ? page : corrected;
+}
+
+/** Another pack was meant: says so, and takes the one named out of isolation. */
+export async function rightPack(actor: Actor, input: WrongPack): Promise<Outcome> {
+  return said(await rightPackOfIncident(database(), actor, new Date(), input), 'Corrected. The pack is out of isolation and has to be checked.');
 }
 
 export async function addFollowUp(actor: Actor, { incidentId, kind, text }: z.output<typeof FollowUpSchema>): Promise<Outcome> {

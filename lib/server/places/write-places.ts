@@ -1,5 +1,6 @@
 import 'server-only';
 import { archivePlace, type PlaceRef } from '@/lib/db/places/archive-place';
+import { bringBackPlace } from '@/lib/db/places/bring-back-place';
 import { createArea, createSite, type PlaceWritten, updateArea, updateSite } from '@/lib/db/places/write-sites';
 import type { AreaDetails, SiteDetails } from '@/lib/places/place';
 import type { Actor } from '../actor';
@@ -25,6 +26,11 @@ export async function changeArea(actor: Actor, area: { readonly siteId: string; 
 /** Puts a site or an area away. What names it goes on naming it. */
 export async function putAway(actor: Actor, place: PlaceRef, then: `/places${string}`): Promise<Outcome> {
   return (await archivePlace(database(), actor, new Date(), place)) ? { ok: true, then } : refused(null, 'This was put away already');
+}
+
+/** Offers again what was put away. */
+export async function bringBack(actor: Actor, place: PlaceRef): Promise<Outcome> {
+  return (await bringBackPlace(database(), actor, new Date(), place)) ? { ok: true, done: 'It is offered again.' } : refused(null, 'This is in use already');
 }
 
 function toPlace(written: PlaceWritten, address: (id: string) => `/places/${string}`): Outcome {

@@ -1,5 +1,7 @@
 import { execFile } from 'node:child_process';
 import path from 'node:path';
+import { promisify } from 'node:util';
+import { z } from 'zod';
 import type { ScoreResult } from '../../../lib/core/result';
 
 const root = path.resolve(import.meta.dirname, '../../..');
@@ -26,6 +28,12 @@ export async function faultsByCommand(file: string): Promise<readonly string[]> 
   const { code, err } = await run(file);
   if (code !== 2) throw new Error(`the command took ${file}`);
   return err.split('\n').filter((line) => line !== '');
+}
+
+/** The same lines for many documents, by one process: the command takes a second to start for each. */
+export async function faultsOfAll(files: readonly string[]): Promise<Readonly<Record<string, readonly string[]>>> {
+  const { stdout } = await promisify(execFile)(process.execPath, ['--import', 'tsx', 'tests/support/faults-in-a-process.ts', ...files], { cwd: root });
+  return z.record(z.string(), z.array(z.string())).parse(JSON.parse(stdout));
 }
 
 export const inProject = (file: string): string => path.join(root, file);

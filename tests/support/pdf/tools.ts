@@ -7,7 +7,7 @@ export interface ToolResult { readonly code: number | null; readonly text: strin
 
 /** Runs a program that is no part of this project; the test command brings them all. What it says comes back in one text. */
 export function runTool(command: string, args: readonly string[], folder = process.cwd()): ToolResult {
-  const { status, stdout, stderr, error } = spawnSync(command, args, { cwd: folder, encoding: 'utf8', env: { ...process.env, LC_ALL: 'C.UTF-8' } });
+  const { status, stdout, stderr, error } = spawnSync(command, args, { maxBuffer: 64 * 1024 * 1024, cwd: folder, encoding: 'utf8', env: { ...process.env, LC_ALL: 'C.UTF-8' } });
   if (error !== undefined) throw error;
   return { code: status, text: `${stdout}${stderr}` };
 }

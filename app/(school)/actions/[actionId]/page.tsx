@@ -10,6 +10,7 @@ import { Icon } from '@/app/_components/ui/icon';
 import { PageHead } from '@/app/_components/ui/page-head';
 import { Section } from '@/app/_components/ui/section';
 import { Sheet } from '@/app/_components/ui/sheet';
+import { can } from '@/lib/access/can';
 import { requireMay } from '@/lib/server/actor';
 import { type ActionView, actionView, type OwnerChoice, ownerChoices } from '@/lib/server/actions/read-actions';
 import { currentSchool } from '@/lib/server/people/current-school';
@@ -30,7 +31,7 @@ export default async function ActionPage({ params }: PageProps) {
   const { action } = view;
   return (
     <Sheet>
-      <PageHead crumb={<><Link href="/actions" prefetch={false}><Icon name="left" />Actions</Link>{action.versionId === null ? <span>{action.of}</span> : <Link href={`/assessments/${action.versionId}/result#actions`} prefetch={false}>{action.of}</Link>}</>} title={action.title} />
+      <PageHead crumb={<><Link href="/actions" prefetch={false}><Icon name="left" />Actions</Link>{action.versionId === null || !can(actor.role, 'assessment.read') ? <span>{action.of}</span> : <Link href={`/assessments/${action.versionId}/result#actions`} prefetch={false}>{action.of}</Link>}</>} title={action.title} />
       <ActionFacts view={view} style={school} />
       {action.state === 'open' ? <OpenForms view={view} owners={owners} /> : <ClosedForms view={view} />}
     </Sheet>

@@ -51,7 +51,7 @@ export default async function OverviewPage({ params, searchParams }: PageProps) 
         <Progress sections={progressOf(walk)} aside={timeLeft(walk)} />
       </PageHead>
       {saved === null ? null : <SavedNotice saved={saved} />}
-      {closed === null ? null : <Notice title={closed} />}
+      {closed === null ? null : <Notice title={closed} level={2} />}
       <div className="actions">
         {version.state === 'returned' ? <ButtonLink kind="now" href={`/assessments/${versionId}/review`}>See what is to be changed</ButtonLink> : null}
         {version.state === 'with-officer' ? <ButtonLink kind="main" href={`/assessments/${versionId}/review`}>Review</ButtonLink> : null}

@@ -45,10 +45,10 @@ export default async function IncidentPage({ params, searchParams }: IncidentPag
   const open = incident.state !== 'closed';
   const may = { correct: open && mayCorrect(actor, incident), followUp: can(actor.role, 'incident.follow-up'), close: can(actor.role, 'incident.close') };
   return (
-    <Sheet marginLabel="About this incident" margin={<AboutIncident incident={incident} />}>
+    <Sheet marginLabel="About this incident" margin={<AboutIncident incident={incident} mayRead={can(actor.role, 'assessment.read')} />}>
       <PageHead crumb={<Link href="/incidents" prefetch={false}><Icon name="left" />Incidents</Link>} title={`Incident ${incident.number}: ${incidentTitle(incident.facts)}`} lead={`${sayFact('when', incident.facts, names)}. State: ${incidentStateWords(incident.state)}.`} />
       <SavedPart incident={incident} saved={saved} />
-      <PacksPart incident={incident} />
+      <PacksPart incident={incident} mayRight={open && may.close} />
       <FactsPart incident={incident} names={names} mayCorrect={may.correct} />
       <PersonsPart incident={incident} mayCorrect={may.correct} />
       <PhotosPart incident={incident} style={names.dates} mayAdd={may.correct} mayRemove={may.close} />
@@ -61,12 +61,12 @@ export default async function IncidentPage({ params, searchParams }: IncidentPag
   );
 }
 
-function AboutIncident({ incident: { reviews } }: { readonly incident: IncidentRecord }) {
+function AboutIncident({ incident: { reviews }, mayRead }: { readonly incident: IncidentRecord; readonly mayRead: boolean }) {
   return (
     <>
       {reviews.length === 0 ? null : (
         <MarginNote title="Signed papers it contradicts">
-          <ul>{reviews.map(({ versionId, title, settledAt }) => <li key={versionId}><Link href={`/assessments/${versionId}`} prefetch={false}>{title}</Link>: {settledAt === null ? 'marked for review' : 'reviewed since'}</li>)}</ul>
+          <ul>{reviews.map(({ versionId, title, settledAt }) => <li key={versionId}>{mayRead ? <Link href={`/assessments/${versionId}`} prefetch={false}>{title}</Link> : title}: {settledAt === null ? 'marked for review' : 'reviewed since'}</li>)}</ul>
         </MarginNote>
       )}
       <MarginNote title="Nothing is written over">A correction is shown with what was said first, and with its reason. The log keeps who did what.</MarginNote>

@@ -6,6 +6,7 @@ import { ChangePackSchema } from '@/lib/packs/change-pack-input';
 import { MovePackSchema } from '@/lib/packs/states/move-pack';
 import { SayWhereSchema } from '@/lib/packs/states/say-where';
 import { guardedAction } from '@/lib/server/forms/guarded-action';
+import { addPackPhoto, PackPhotoSchema, takePackPhotoAway } from '@/lib/server/packs/pack-photos';
 import { takePackCheck } from '@/lib/server/packs/check-pack';
 import { changePack, enterCopies, movePack, placePack } from '@/lib/server/packs/write-packs';
 
@@ -19,3 +20,7 @@ export const movePackAction = guardedAction({ may: 'pack.isolate', schema: MoveP
 export const sayWhereAction = guardedAction({ may: 'pack.say-where', schema: SayWhereSchema, run: (command, actor) => placePack(actor, command) });
 
 export const checkPackAction = guardedAction({ may: 'pack.check', schema: CheckPostSchema, run: (post, actor) => takePackCheck(actor, post) });
+
+export const addPackPhotoAction = guardedAction({ may: 'pack.change', schema: PackPhotoSchema, run: (raw, actor) => addPackPhoto(actor, raw) });
+
+export const removePackPhotoAction = guardedAction({ may: 'pack.change', schema: PackPhotoSchema, run: (input, actor) => takePackPhotoAway(actor, input) });

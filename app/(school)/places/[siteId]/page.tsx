@@ -13,10 +13,12 @@ import { AREA_USES, type Site } from '@/lib/places/place';
 import { AREA_USE_WORDS, SITE_KIND_WORDS } from '@/lib/places/words';
 import { requireMay } from '@/lib/server/actor';
 import { type CurrentSchool, currentSchool } from '@/lib/server/people/current-school';
-import { findSite } from '@/lib/server/places/read-places';
+import { findSite, placesPutAway } from '@/lib/server/places/read-places';
+import { dayWords } from '@/lib/wording/dates';
 import { AreaFacts } from '../_parts/area-facts';
+import { BringBack } from '../_parts/bring-back';
 import { PutAway } from '../_parts/put-away';
-import { putAwaySiteAction } from '../actions';
+import { bringBackAreaAction, putAwaySiteAction } from '../actions';
 
 export const metadata: Metadata = { title: 'Place' };
 
@@ -26,6 +28,7 @@ export default async function SitePage({ params }: { readonly params: Promise<{ 
   if (site === null) notFound();
   const school = await currentSchool(actor);
   const mayChange = can(actor.role, 'place.change');
+  const away = can(actor.role, 'place.archive') ? await placesPutAway(actor, site.id) : [];
   return (
     <Sheet marginLabel="About this place" margin={<MissingAreas site={site} />}>
       <PageHead crumb={<><Link href="/places" prefetch={false}><Icon name="left" />Places</Link><span>{SITE_KIND_WORDS[site.kind]}</span></>} title={site.name} lead={site.address} />
@@ -37,6 +40,7 @@ export default async function SitePage({ params }: { readonly params: Promise<{ 
         </Section>
       ))}
       <EmergencyFacts site={site} school={school} />
+      <BringBack action={bringBackAreaAction} ids={{ siteId: site.id }} field="areaId" places={away.map(({ id, name, archivedAt }) => ({ id, name, when: archivedAt === null ? '' : dayWords(archivedAt, school) }))} />
       {can(actor.role, 'place.archive') ? <PutAway action={putAwaySiteAction} ids={{ siteId: site.id }} what={site.name} /> : null}
     </Sheet>
   );

@@ -7,13 +7,10 @@ import { MarginNote } from '@/app/_components/ui/margin-note';
 import { PageHead } from '@/app/_components/ui/page-head';
 import { Section } from '@/app/_components/ui/section';
 import { Sheet } from '@/app/_components/ui/sheet';
-import { getSchoolRules } from '@/lib/db/people/school-rules';
-import { schoolScope } from '@/lib/db/scope';
 import { type AdjustableLimit, adjustableLimits, CHECK_DAYS } from '@/lib/packs/school-rules';
 import { fieldOfLimit } from '@/lib/packs/school-rules-input';
 import { requireMay } from '@/lib/server/actor';
-import { database } from '@/lib/server/database';
-import { PACK_LIMITS } from '@/lib/server/packs/pack-limits';
+import { PACK_LIMITS, schoolRulesOf } from '@/lib/server/packs/pack-limits';
 import { currentSchool } from '@/lib/server/people/current-school';
 import { changeRulesAction } from './actions';
 
@@ -22,7 +19,7 @@ export const metadata: Metadata = { title: 'Limits for packs' };
 /** What the school holds its packs to, where that may be stricter than the content. */
 export default async function LimitsPage() {
   const actor = await requireMay('school.change');
-  const [school, rules] = await Promise.all([currentSchool(actor), schoolRules(actor)]);
+  const [school, rules] = await Promise.all([currentSchool(actor), schoolRulesOf(actor)]);
   return (
     <Sheet margin={<MarginNote title="Only stricter">A school may watch more closely than the content asks, within the range beside each figure. A figure without a range is fixed and does not stand here. Checks already made keep the verdict they had.</MarginNote>}>
       <PageHead crumb={<Link href="/school" prefetch={false}><Icon name="left" />School</Link>} title="Your own limits for packs" lead="Leave a field empty where the figure of the content is right for you." />
@@ -59,8 +56,4 @@ function LimitField({ limit: { id, text: words, unit, standing, range }, value }
 
 function text(value: number | undefined): string {
   return value === undefined ? '' : String(value);
-}
-
-function schoolRules(actor: { readonly schoolId: string }) {
-  return getSchoolRules(database(), schoolScope(actor));
 }

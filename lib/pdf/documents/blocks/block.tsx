@@ -39,14 +39,13 @@ function BlockOnPaper({ block, format, ahead }: BlockProps) {
 
 function FactsOnPaper({ block }: OnPaper<'facts'>) {
   const inTwo = block.columns === 2;
-  const large = block.large === true;
   return (
     <View style={inTwo ? [styles.facts, styles.inTwo] : styles.facts}>
       {block.rows.map(({ name, value, under }, index) => (
         <View key={index} style={inTwo ? [styles.fact, styles.half] : styles.fact} wrap={false}>
-          <Words style={[styles.factName, inTwo ? styles.halfName : {}, large ? styles.largeName : {}]}>{name}</Words>
+          <Words style={inTwo ? [styles.factName, styles.halfName] : styles.factName}>{name}</Words>
           <View style={styles.factValue}>
-            <Words style={large ? styles.largeValue : styles.value}>{value}</Words>
+            <Words style={styles.value}>{value}</Words>
             {under === undefined ? null : <Words style={styles.under}>{under}</Words>}
           </View>
         </View>
@@ -87,11 +86,13 @@ function NoticeOnPaper({ block }: OnPaper<'notice'>) {
   );
 }
 
+// Space stands above a block, never below: the writer moves a block to the next page whole when only the space below it
+// does not fit, and leaves its head behind.
 const styles = StyleSheet.create({
   heading: { marginTop: 9, marginBottom: 3 },
   headingWords: { fontSize: TYPE.subheading, fontWeight: 700, lineHeight: 1.25 },
-  text: { marginTop: 3, marginBottom: 3, fontSize: TYPE.body, lineHeight: 1.4 },
-  facts: { marginTop: 6, marginBottom: 6, borderTopWidth: 0.75, borderTopColor: COLOUR.line },
+  text: { marginTop: 5, fontSize: TYPE.body, lineHeight: 1.4 },
+  facts: { marginTop: 9, borderTopWidth: 0.75, borderTopColor: COLOUR.line },
   fact: { flexDirection: 'row', gap: 10, paddingTop: 3, paddingBottom: 3, borderBottomWidth: 0.75, borderBottomColor: COLOUR.line },
   inTwo: { flexDirection: 'row', flexWrap: 'wrap', columnGap: 14 },
   half: { width: '48%' },
@@ -99,19 +100,17 @@ const styles = StyleSheet.create({
   smallWords: { fontSize: TYPE.small, lineHeight: 1.3 },
   factName: { width: 150, fontSize: TYPE.table, lineHeight: 1.3, color: COLOUR.ink2 },
   factValue: { flex: 1 },
-  largeName: { width: 104, fontSize: TYPE.subheading, paddingTop: 3 },
-  largeValue: { fontSize: TYPE.heading, fontWeight: 700, lineHeight: 1.2 },
   value: { fontSize: TYPE.body, lineHeight: 1.3 },
   under: { fontSize: TYPE.small, lineHeight: 1.3, color: COLOUR.ink2 },
-  list: { marginTop: 4, marginBottom: 4 },
+  list: { marginTop: 6 },
   item: { flexDirection: 'row', gap: 6, marginBottom: 2 },
   smallItem: { flexDirection: 'row', gap: 6, marginBottom: 2 },
   mark: { width: 14, fontSize: TYPE.body, lineHeight: 1.4, fontWeight: 700 },
   itemWords: { flex: 1, fontSize: TYPE.body, lineHeight: 1.4 },
   strong: { fontWeight: 700 },
-  figure: { marginTop: 8, marginBottom: 8 },
+  figure: { marginTop: 10 },
   caption: { marginTop: 5, fontSize: TYPE.small, lineHeight: 1.35 },
-  notice: { marginTop: 8, marginBottom: 6, padding: 8, borderWidth: 1.25, borderColor: COLOUR.ink },
+  notice: { marginTop: 10, padding: 8, borderWidth: 1.25, borderColor: COLOUR.ink },
   presses: { borderColor: COLOUR.ember, borderWidth: 2.5 },
   noticeTitle: { fontSize: TYPE.heading, fontWeight: 700, lineHeight: 1.2 },
 });

@@ -33,7 +33,7 @@ const LETTERS: Readonly<Record<StepSize, { readonly lead: number; readonly rest:
 
 const styles = StyleSheet.create({
   steps: { marginTop: 4, marginBottom: 4 },
-  step: { flexDirection: 'row', alignItems: 'center', gap: 12, paddingTop: 2, paddingBottom: 2, borderBottomWidth: 0.75, borderBottomColor: COLOUR.line },
+  step: { flexDirection: 'row', alignItems: 'center', gap: 12, paddingTop: 1, paddingBottom: 1, borderBottomWidth: 0.75, borderBottomColor: COLOUR.line },
   words: { flex: 1 },
   lead: { fontWeight: 700, lineHeight: 1.15 },
 });

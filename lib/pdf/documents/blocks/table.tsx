@@ -19,7 +19,7 @@ export function TableOnPaper({ block, format }: { readonly block: Table; readonl
   return (
     <>
       <View style={styles.captionPlace} minPresenceAhead={ahead}><Words style={styles.caption}>{caption}</Words></View>
-      <View style={styles.table}>
+      <View>
         {rows.length === 0
           ? <Words style={styles.empty}>{empty}</Words>
           : <><HeadRow columns={columns} />{rows.map((row, index) => <Row key={index} columns={columns} cells={row} />)}</>}
@@ -65,9 +65,8 @@ function CellOnPaper({ cell, column }: { readonly cell: Cell; readonly column: C
 const alignOf = (column: Column): { readonly textAlign?: 'right' } => (column.align === undefined ? {} : { textAlign: column.align });
 
 const styles = StyleSheet.create({
-  captionPlace: { marginTop: 8 },
-  table: { marginBottom: 8 },
-  caption: { fontSize: TYPE.subheading, fontWeight: 700, lineHeight: 1.25, marginBottom: 3 },
+  captionPlace: { marginTop: 13 },
+  caption: { fontSize: TYPE.subheading, fontWeight: 700, lineHeight: 1.25, paddingBottom: 3 },
   empty: { fontSize: TYPE.table, lineHeight: 1.35, color: COLOUR.ink2 },
   head: { flexDirection: 'row', gap: COLUMN_GAP, paddingBottom: 2, borderBottomWidth: 1, borderBottomColor: COLOUR.ink },
   headWords: { fontSize: TYPE.small, fontWeight: 700, lineHeight: 1.25 },

@@ -8,11 +8,12 @@ import { type IncidentRecord, isUnplaced, type LinkedPack } from '@/lib/incident
 import { isPackState } from '@/lib/packs/states/pack-states';
 import { PACK_LIMITS } from '@/lib/server/packs/pack-limits';
 import { placePackAction } from '../actions';
+import { WrongPack } from './wrong-pack';
 
 const ISOLATION = PACK_LIMITS.check?.isolation;
 
 /** The packs of an incident, and where each one is: the register has moved nothing. */
-export function PacksPart({ incident }: { readonly incident: IncidentRecord }) {
+export function PacksPart({ incident, mayRight }: { readonly incident: IncidentRecord; readonly mayRight: boolean }) {
   const { packs, facts } = incident;
   if (packs.length === 0) return null;
   const nearby = facts.packs.some(({ part }) => part === 'nearby');
@@ -20,7 +21,7 @@ export function PacksPart({ incident }: { readonly incident: IncidentRecord }) {
     <Section id="packs" title={packs.some(isUnplaced) ? 'Where is each pack now?' : 'The packs'}>
       <PackStateShapes />
       {packs.some(isUnplaced) ? <p>{ISOLATION?.words} Say what is so. Nobody needs to go and look.</p> : null}
-      <ul className="rows incident-tools">{packs.map((pack) => <li key={pack.packId}><PackRow pack={pack} /></li>)}</ul>
+      <ul className="rows incident-tools">{packs.map((pack) => <li key={pack.packId}><PackRow pack={pack} />{mayRight && pack.state === 'isolated' ? <WrongPack incidentId={incident.id} packId={pack.packId} label={pack.label} /> : null}</li>)}</ul>
       {nearby ? <p className="small muted">{PACK_LIMITS.check?.release.words} That is done on the page of the pack.</p> : null}
     </Section>
   );

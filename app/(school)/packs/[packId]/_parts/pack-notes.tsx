@@ -1,6 +1,7 @@
 import Link from 'next/link';
 import { PackStateMark } from '@/app/_components/packs/pack-state-mark';
 import { MarginNote } from '@/app/_components/ui/margin-note';
+import type { LastCharge } from '@/lib/db/packs/last-charge';
 import { cellTypeFacts } from '@/lib/packs/cell-types';
 import type { Pack } from '@/lib/packs/pack';
 import { packFigures } from '@/lib/packs/pack-figures';
@@ -8,13 +9,14 @@ import type { PackHistory } from '@/lib/packs/pack-history';
 import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { calendarDayWords, type DateStyle, dayWords } from '@/lib/wording/dates';
 
-interface PackNotesProps { readonly history: PackHistory; readonly limits: SchoolPackLimits; readonly style: DateStyle }
+interface PackNotesProps { readonly history: PackHistory; readonly lastCharge: LastCharge | null; readonly limits: SchoolPackLimits; readonly style: DateStyle }
 
 /** Beside the sheet: the state, what the label says and what follows from it, where the pack comes from. */
-export function PackNotes({ history: { pack }, limits, style }: PackNotesProps) {
+export function PackNotes({ history: { pack }, lastCharge, limits, style }: PackNotesProps) {
   return (
     <>
       <MarginNote title="State"><p><PackStateMark state={pack.state} /> since {dayWords(pack.stateSince, style)}</p>{pack.stateReason === null ? null : <p>{pack.stateReason}</p>}</MarginNote>
+      <MarginNote title="Last charge">{lastCharge === null ? <p>None is logged.</p> : <p>{dayWords(lastCharge.at, style)}, {lastCharge.place}. Logged by <Link href={`/sessions/${lastCharge.sessionId}`} prefetch={false}>{lastCharge.byName}</Link></p>}</MarginNote>
       <MarginNote title="From its label"><ul>{labelLines(pack, limits).map((line) => <li key={line}>{line}</li>)}</ul></MarginNote>
       <MarginNote title="Where it comes from"><ul>{originLines(pack, style).map((line) => <li key={line}>{line}</li>)}</ul></MarginNote>
       {pack.notes === null ? null : <MarginNote title="Notes"><p>{pack.notes}</p></MarginNote>}

@@ -29,7 +29,7 @@ export default async function CheckPage({ params }: { readonly params: Promise<{
   return (
     <Sheet margin={<MarginNote title="Why in this order">What can be seen, heard and smelled from where you stand comes first, so that nobody handles a pack that heats itself. The meter comes last, or not at all.</MarginNote>}>
       <PageHead crumb={<Link href={`/packs/${pack.id}`} prefetch={false}><Icon name="left" />{pack.label}</Link>} title={`Check ${pack.label}`} />
-      {pack.state === 'isolated' ? <Notice title="It is isolated">A check here serves a release by the safety officer. In any doubt, leave it.</Notice> : null}
+      {pack.state === 'isolated' ? <Notice title="It is isolated" level={2}>A check here serves a release by the safety officer. In any doubt, leave it.</Notice> : null}
       <ActionForm action={checkPackAction} id="check-pack" faultsTitle="Look at this again">
         <FormHidden name="packId" value={pack.id} />
         <CheckSteps sheet={checkSheet(limits, pack)} unit={temperatureUnitOf(school)} register={<RegisterSays history={history} limits={limits} />} />

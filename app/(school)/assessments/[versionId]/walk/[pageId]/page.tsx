@@ -48,7 +48,7 @@ export default async function QuestionPage({ params, searchParams }: PageProps) 
         {page.seconds === null ? null : <p className="small muted">This page: {aboutTime(page.seconds)}</p>}
       </PageHead>
       {saved === null ? null : <SavedNotice saved={saved} />}
-      {closed === null ? null : <Notice title={closed}><p>Nothing can be saved here.</p></Notice>}
+      {closed === null ? null : <Notice title={closed} level={2}><p>Nothing can be saved here.</p></Notice>}
       <WalkForm key={pageId} versionId={versionId} view={view} isClosed={closed !== null} />
     </Sheet>
   );
