@@ -77,7 +77,7 @@ const ALLOWED = [
   },
   {
     folder: 'lib/server',
-    may: ['^lib/', '^package\\.json$', ...packages('server-only', 'next', 'react', 'zod', 'better-auth', '@node-rs/argon2', '@zxcvbn-ts/language-common', 'qrcode')],
+    may: ['^lib/', '^package\\.json$', ...packages('server-only', 'next', 'react', 'zod', 'better-auth', '@node-rs/argon2', '@zxcvbn-ts/language-common', 'qrcode', 'fflate')],
     nodeBuiltIns: true,
     comment: 'Where the parts meet: settings, database and use cases. Never part of what is sent to a browser.',
   },

@@ -12,9 +12,11 @@ export default defineConfig({
     ],
   },
   test: {
-    environment: 'node', include: ['tests/unit/**/*.test.{ts,tsx}'], maxWorkers: '100%', setupFiles: ['tests/support/fast-check-seed.ts'],
+    environment: 'node',
+    include: ['tests/unit/**/*.test.{ts,tsx}'],
+    maxWorkers: '100%',
+    globalSetup: ['tests/support/databases-global-setup.ts'],
+    setupFiles: ['tests/support/fast-check-seed.ts'],
     testTimeout: 30_000,
-    // Some start a database server in a hook, several at once on a small machine.
-    hookTimeout: 60_000,
   },
 });

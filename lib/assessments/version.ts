@@ -12,8 +12,10 @@ export const MATRICES = ['five-by-five', 'mil-std-882e', 'three-by-three'] as co
 export const SettingsSchema = z.object({
   matrix: z.enum(MATRICES).optional(),
   effortBudget: z.number().min(0).max(120).optional(),
+  /** what the school logged of each risk, as it was when the version was handed over; a draft takes what is logged now */
+  record: z.record(z.string(), z.object({ events: z.number().int().min(0), exposure: z.number().positive(), preventiveProduct: z.number().min(0).max(1).optional() })).optional(),
 });
-type Settings = z.output<typeof SettingsSchema>;
+export type Settings = z.output<typeof SettingsSchema>;
 
 /** Answers stand as the document holds them; they were checked when they were saved, and are again when they are scored. */
 export const AnswerValueSchema: z.ZodType<Answer> = z.union([z.string(), z.array(z.string()), z.record(z.string(), z.number()), z.record(z.string(), z.enum(['yes', 'partly', 'no', 'not sure']))]);

@@ -48,3 +48,8 @@ export function cancel({ state }: EventStanding, reason: string): Move {
   if (state === 'cancelled') return no('It was called off already.');
   return reason.trim() === '' ? no('Write why it is called off.') : to('cancelled');
 }
+
+/** A signed event is opened again to be changed. Its file stays in force until another was handed over in its place. */
+export function reopen({ state }: EventStanding): Move {
+  return state === 'signed' ? to('draft') : no('Only a signed file can be replaced by another.');
+}

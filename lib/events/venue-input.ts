@@ -16,4 +16,4 @@ export const DescribeVenueSchema = z.object({
 export type DescribeVenueInput = z.output<typeof DescribeVenueSchema>;
 
 /** Which part of the venue is described: one there already, or a new one. The fields of a part are read by lib/places. */
-export const DescribeAreaTargetSchema = z.object({ token, name, areaId: optionalLine(60), revision: z.coerce.number().int().default(0) });
+export const DescribeAreaTargetSchema = z.object({ token, byName: name, areaId: optionalLine(60), revision: z.coerce.number().int().default(0) });

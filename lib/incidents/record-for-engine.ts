@@ -1,7 +1,7 @@
 import type { Scenario } from '@/lib/content/model';
 import type { RecordedExposure } from '@/lib/core/document';
 import type { Facts } from './facts';
-import { likelyRisk } from './likely-risk';
+import { LIKELY_RISKS, likelyRisk } from './likely-risk';
 
 /** What the record takes of an incident. */
 export interface CountedIncident {
@@ -20,14 +20,17 @@ export interface LoggedExposure {
 /**
  * The school's own record for the engine, by scenario: events seen in the logged exposure, in the scenario's own unit.
  * A scenario whose exposure nobody logged is left out, events or not: no rate follows from it. One without events is
- * kept, since not having burned in 3,000 charges is knowledge too. Incidents outside of the period do not count.
+ * kept when the incident form by itself would have named it, since not having burned in 3,000 charges is knowledge too;
+ * of one that nobody writes down, such as a stumble, no event is no knowledge. Incidents outside of the period do not
+ * count.
  */
 export function recordForEngine(scenarios: readonly Pick<Scenario, 'id' | 'exposureBase'>[], incidents: readonly CountedIncident[], logged: LoggedExposure): Readonly<Record<string, RecordedExposure>> {
   const counted = incidents.filter(({ facts }) => isWithin(new Date(facts.when.at), logged)).map(({ facts, risk }) => risk ?? likelyRisk(facts));
   return Object.fromEntries(
     scenarios.flatMap(({ id, exposureBase }) => {
       const exposure = logged.byBase[exposureBase] ?? 0;
-      return exposure > 0 ? [[id, { events: counted.filter((risk) => risk === id).length, exposure }] as const] : [];
+      const events = counted.filter((risk) => risk === id).length;
+      return exposure > 0 && (events > 0 || LIKELY_RISKS.includes(id)) ? [[id, { events, exposure }] as const] : [];
     }),
   );
 }

@@ -36,14 +36,14 @@ export function rightWrongPack(incident: Pick<IncidentRecord, 'id' | 'number' | 
   const before = incident.facts.packs;
   const named = before.find(({ label }) => labelKey(label) === labelKey(pack.label));
   if (incident.state === 'closed') return { ok: false, why: [NOT_OPEN] };
-  if (named === undefined) return { ok: false, why: [`The incident does not name ${pack.label}`] };
   const isolation = isolationOf(history);
   if (isolation === null) return { ok: false, why: [`${pack.label} is not isolated: correct the packs of the incident instead`] };
+  if (!isolation.changes.some(({ incidentId }) => incidentId === incident.id)) return { ok: false, why: [`This incident did not isolate ${pack.label}`] };
   const others = isolation.changes.filter(({ cause, incidentId }) => cause !== null && incidentId !== incident.id);
   if (others.length > 0) return { ok: false, why: [`${pack.label} is isolated for another reason too: ${others.map((change) => change.reason).join('; ')}`] };
   if (insteadLabel !== null && labelKey(insteadLabel) === labelKey(pack.label)) return { ok: false, why: ['This is the same label'] };
   const known = insteadLabel !== null && before.some(({ label }) => labelKey(label) === labelKey(insteadLabel));
-  const added = insteadLabel === null || known ? [] : [{ ...named, label: insteadLabel }];
+  const added = insteadLabel === null || known ? [] : [{ label: insteadLabel, part: named?.part ?? 'involved' }];
   const to = isolation.changes.at(-1)?.from === 'retired' ? 'retired' : 'watch';
   return { ok: true, change: { before, after: [...before.filter((one) => one !== named), ...added], added, state: { to, reason: `Named by mistake in incident ${incident.number}: ${reason}`, cause: null, incidentId: incident.id } } };
 }

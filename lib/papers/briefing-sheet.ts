@@ -5,8 +5,14 @@ import { type Cell, type Paper, text } from './paper';
 
 /** What everybody keeps to, by the titles of the edition's controls. */
 const ALWAYS = ['named-handlers', 'adult-present', 'no-charge-elsewhere', 'carry-case', 'solder-rule', 'arm-rule', 'eye-protection'] as const;
-/** Texts for everybody that may stand beside one another; at an alarm nobody reads, so these are the leads alone. */
-const TEXTS = ['plugs', 'after-crash', 'swollen-cool', 'hot-no-smoke'] as const;
+/**
+ * Texts for everybody that may stand beside one another: how many of their lines are a student's affair (the rest is for
+ * a trained adult), and whether the leads speak without what follows them.
+ */
+const TEXTS: readonly { readonly id: string; readonly lines: number; readonly leadsAlone: boolean }[] = [
+  { id: 'plugs', lines: 3, leadsAlone: false }, { id: 'after-crash', lines: 3, leadsAlone: false },
+  { id: 'swollen-cool', lines: 5, leadsAlone: true }, { id: 'hot-no-smoke', lines: 6, leadsAlone: true },
+];
 
 /** Places for initials on one sheet. */
 const PLACES = 32;
@@ -28,5 +34,10 @@ export function briefingSheet(facts: EventFacts): Paper {
 
 function rowsOf(facts: EventFacts): readonly (readonly Cell[])[] {
   const always = ALWAYS.flatMap((id) => facts.content.controls.filter((control) => control.id === id)).map(({ title }) => `${title}.`).join(' ');
-  return [['Always', always], ...guidanceOf(facts, TEXTS).map(({ id, title, lines }) => [id === 'hot-no-smoke' ? { text: title, under: 'and just so at smoke, hiss or flame' } : title, lines.map(({ lead }) => lead).join(' ')])];
+  const told = guidanceOf(facts, TEXTS.map(({ id }) => id)).map(({ id, title, lines }) => {
+    const how = TEXTS.find((one) => one.id === id);
+    const words = lines.slice(0, how?.lines).map(({ lead, text: rest }) => (how?.leadsAlone === true || rest === undefined ? lead : `${lead} ${rest}`));
+    return [id === 'hot-no-smoke' ? { text: title, under: 'and just so at smoke, hiss or flame' } : title, words.join(' ')];
+  });
+  return [['Always', always], ...told];
 }

@@ -25,7 +25,7 @@ export interface RiskSetup {
 /** @throws on a fault of the content only; a checked document always gives a setup */
 export function riskSetup(venue: Venue, document: Pick<AssessmentDocument, 'record' | 'matrix'>): RiskSetup {
   const compiled = compileContent(venue.content);
-  const today = failuresOf(compiled, venue);
+  const products = preventiveProductsOf(compiled, venue);
   const shapeOf = rememberedShapes();
   const physics = physicsModel(venue.content);
   return {
@@ -35,10 +35,7 @@ export function riskSetup(venue: Venue, document: Pick<AssessmentDocument, 'reco
     matrix: gradeMatrix(venue.content, document.matrix),
     severities: new SeverityBook(venue.content),
     cases: new SeverityCases(compiled, physics),
-    rates: compiled.scenarios.map(({ scenario, preventive }) => {
-      const productToday = pathProduct(preventive, countedUses(preventive, today, compiled.controls), today);
-      return rateWithRecord(scenario, document.record?.[scenario.id], productToday, shapeOf);
-    }),
+    rates: compiled.scenarios.map(({ scenario }, index) => rateWithRecord(scenario, document.record?.[scenario.id], products[index] ?? 1, shapeOf)),
     conditionals: compiled.scenarios.map(({ branches }) => branches.map(({ branch }) => clippedPowerMean(branch.conditional.p, branch.conditional.errorFactor, 1))),
   };
 }
@@ -46,6 +43,12 @@ export function riskSetup(venue: Venue, document: Pick<AssessmentDocument, 'reco
 /** E[X] of every control in the venue's states, by index. */
 export function failuresOf(compiled: CompiledContent, venue: Venue): Float64Array {
   return Float64Array.from(compiled.controls, (control, index) => compiled.failures.of(index, stateOf(venue, control.id)));
+}
+
+/** Mean share of the top events that the preventive controls in place let through, 0 to 1, by scenario. */
+export function preventiveProductsOf(compiled: CompiledContent, venue: Venue): readonly number[] {
+  const today = failuresOf(compiled, venue);
+  return compiled.scenarios.map(({ preventive }) => pathProduct(preventive, countedUses(preventive, today, compiled.controls), today));
 }
 
 /** Exposure of every scenario in this venue, in the scenario's own unit per season. */

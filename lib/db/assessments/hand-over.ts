@@ -1,5 +1,5 @@
 import { signAgain, submit } from '@/lib/assessments/lifecycle';
-import { ScopeSchema } from '@/lib/assessments/version';
+import { ScopeSchema, type Settings } from '@/lib/assessments/version';
 import type { AuditEvent } from '@/lib/audit/event';
 import { recordChange } from '../audit/record-change';
 import type { Db } from '../client';
@@ -22,6 +22,8 @@ export interface HandOver {
   readonly signature: SignatureOf;
   readonly certificateFingerprint: string;
   readonly reviewBy: string;
+  /** as the result was made with, the school's own record among them: it is kept so from now on */
+  readonly settings: Settings;
   readonly openStops: readonly string[];
 }
 
@@ -37,7 +39,7 @@ export async function handOver(db: Db, by: Author, at: Date, what: HandOver): Pr
     const again = standing.state === 'with-officer';
     const decision = again ? signAgain(standing, by.personId) : submit(standing, by.personId);
     if (!decision.ok) return { value: notDone(decision.why), events: [] };
-    if (standing.revision !== what.revision || !(await moveVersion(tx, scope, what.versionId, standing, { state: 'with-officer', submittedAt: at, reviewBy: what.reviewBy, scopeJson: await scopeWith(tx, scope, what) }))) return { value: OVERTAKEN, events: [] };
+    if (standing.revision !== what.revision || !(await moveVersion(tx, scope, what.versionId, standing, { state: 'with-officer', submittedAt: at, reviewBy: what.reviewBy, scopeJson: await scopeWith(tx, scope, what), settingsJson: JSON.stringify(what.settings) }))) return { value: OVERTAKEN, events: [] };
     const scoreId = await keepScore(tx, scope, at, what.versionId, what.score);
     const kept = await keepDocument(tx, scope, at, { ...what.document, of: { versionId: what.versionId, scoreId } }, { ...what.signature, certificateFingerprint: what.certificateFingerprint }, 'part-signed');
     const [, signed] = what.document.bytes;

@@ -8,6 +8,7 @@ export interface DocumentRecord {
   readonly schoolName: string;
   readonly timeZone: string;
   readonly locale: string;
+  /** made: nobody signs it; part-signed, signed */
   readonly state: string;
   readonly createdAt: Date;
   readonly replacedAt: Date | null;
@@ -15,8 +16,11 @@ export interface DocumentRecord {
   readonly supersededAt: Date | null;
   /** last calendar day, YYYY-MM-DD */
   readonly reviewBy: string | null;
+  /** of an event's papers: when it is over, which is the end of them */
+  readonly eventEndsAt: Date | null;
   readonly suspendedAt: Date | null;
   readonly suspendedWhy: string | null;
+  /** also: since when an incident is open again */
   readonly reviewAskedAt: Date | null;
 }
 
@@ -29,6 +33,8 @@ const WITH_STATUS = {
       reviewRequests: { where: { settledAt: null }, orderBy: { at: 'asc' }, take: 1, select: { at: true } },
     },
   },
+  incident: { select: { followUps: { where: { kind: 'reopened' }, orderBy: { at: 'desc' }, take: 1, select: { at: true } } } },
+  event: { select: { endsAt: true, cancelledAt: true } },
 } as const;
 
 /** The paper that a file is, by the SHA-256 of its bytes, in whatever school; null when no school here has it. */
@@ -50,17 +56,21 @@ interface Row {
     readonly supersededAt: Date | null; readonly reviewBy: string | null; readonly withdrawnAt: Date | null;
     readonly suspensions: readonly { readonly at: Date; readonly reason: string }[]; readonly reviewRequests: readonly { readonly at: Date }[];
   } | null;
+  readonly incident: { readonly followUps: readonly { readonly at: Date }[] } | null;
+  readonly event: { readonly endsAt: Date; readonly cancelledAt: Date | null } | null;
 }
 
-function record({ school, version, ...row }: Row): DocumentRecord {
+function record({ school, version, incident, event, ...row }: Row): DocumentRecord {
+  const [reopened] = incident?.followUps ?? [];
   return {
     number: row.number, title: row.title, kind: row.kind, state: row.state, createdAt: row.createdAt, replacedAt: row.replacedAt,
     schoolName: school.name, timeZone: school.timeZone, locale: school.locale,
-    withdrawnAt: row.withdrawnAt ?? version?.withdrawnAt ?? null,
+    withdrawnAt: row.withdrawnAt ?? version?.withdrawnAt ?? event?.cancelledAt ?? null,
     supersededAt: version?.supersededAt ?? null,
     reviewBy: version?.reviewBy ?? null,
+    eventEndsAt: event?.endsAt ?? null,
     suspendedAt: version?.suspensions[0]?.at ?? null,
     suspendedWhy: version?.suspensions[0]?.reason ?? null,
-    reviewAskedAt: version?.reviewRequests[0]?.at ?? null,
+    reviewAskedAt: version?.reviewRequests[0]?.at ?? (reopened !== undefined && reopened.at > row.createdAt ? reopened.at : null),
   };
 }

@@ -1,4 +1,4 @@
-import { cancel, withdraw } from '@/lib/events/lifecycle';
+import { cancel, reopen, withdraw } from '@/lib/events/lifecycle';
 import type { EventRecord } from '@/lib/events/event';
 import type { Db } from '../client';
 import { withdrawDocuments } from '../documents/keep-document';
@@ -24,5 +24,13 @@ export function cancelEvent(db: Db, by: Member, at: Date, eventId: string, reaso
     if (!move.ok) return refusedEvent(move.why);
     const papers = await withdrawDocuments(tx, scope, by.personId, at, { eventId }, `Called off: ${reason}`);
     return { ok: true, data: { state: move.to, cancelledAt: at, cancelledReason: reason }, events: [{ kind: 'event.cancelled', subjectId: eventId, data: { reason } }, ...papers] };
+  });
+}
+
+/** Opens a signed event again, so that another file can take the place of this one. */
+export function reopenEvent(db: Db, by: Member, at: Date, eventId: string): Promise<EventChanged> {
+  return changeEvent(db, by, at, { eventId, may: 'event.change' }, (_writing, event) => {
+    const move = reopen(standing(event));
+    return Promise.resolve(move.ok ? { ok: true, data: { state: move.to, signedAt: null }, events: [{ kind: 'event.taken-back', subjectId: eventId, data: {} }] } : refusedEvent(move.why));
   });
 }

@@ -1,4 +1,4 @@
-import { heading, type PaperSection, text } from '../paper';
+import { type Block, heading, type PaperSection, text } from '../paper';
 import type { AssessmentFacts } from './facts';
 
 /** What the figures rest on and what they do not say. */
@@ -12,12 +12,19 @@ export function basisSection({ result, content, edition, retention, logEnd }: As
       { name: 'The school’s log when this was made', value: logEnd === null ? 'noted when it is signed' : `entry ${logEnd.number}`, ...(logEnd === null ? {} : { under: `${inGroups(logEnd.hash)}. Nothing before it can be altered without this number failing to fit.` }) },
     ] },
     { kind: 'table', caption: 'What most widens the result', columns: [{ head: 'What', width: 5 }, { head: 'If', width: 3 }, { head: 'Harm, low to high', width: 3 }], rows: result.doubt.slice(0, 8).map((one) => [one.title, one.between, `${short(one.harmLow)} to ${short(one.harmHigh)}`]), empty: 'Nothing does.' },
+    ownRecord(result.risks),
     heading('Assumptions and sources'),
     { kind: 'list', small: true, items: bySource(printed(result.assumptions)) },
     text(judged(result.assumptions, edition), 'quiet'),
     heading('People’s data'),
     text(retention),
   ] };
+}
+
+/** What the school logged moves the figures both ways, so it stands beside what was assumed before it. */
+function ownRecord(risks: AssessmentFacts['result']['risks']): Block {
+  const rows = risks.flatMap(({ title, exposureTitle, learning }) => (learning === null ? [] : [[title, `${learning.record.events} in ${short(learning.record.exposure)} (${exposureTitle})`, `${short(learning.prior.mean)} before, ${short(learning.posterior.mean)} with it`]]));
+  return { kind: 'table', caption: 'The school’s own record in the figures', columns: [{ head: 'Risk', width: 4 }, { head: 'Logged', width: 4 }, { head: 'How often each time, with no control', width: 4 }], rows, empty: 'Nothing was logged at this place yet: the figures rest on what was assumed alone.' };
 }
 
 /** Some hundred figures of ours would hide the few that have a source; they are counted, and named where they stand. */

@@ -6,7 +6,7 @@ import { counted, NOT_FILLED_IN, said } from './said';
 
 /** First page: may it go on, what was accepted for it, the day in a few figures, when it holds. */
 export function coverBlocks(facts: EventFacts): readonly Block[] {
-  return [answer(facts), ...acceptances(facts), keyFacts(facts), holdsWhen(facts)];
+  return [answer(facts), ...acceptances(facts), whereAndWhen(facts), keyFacts(facts), holdsWhen(facts)];
 }
 
 /** Lines of the check that stand in the way: failing, or nobody knows. */
@@ -53,11 +53,16 @@ function worst({ assessment }: EventFacts): string {
   return assessment.risks.find((risk) => risk.grade === grade)?.gradeWord ?? 'none applies';
 }
 
+function whereAndWhen({ site, when, until }: EventFacts): Block {
+  return { kind: 'facts', rows: [
+    { name: 'Where', value: site.name, under: said(site.address) },
+    { name: 'When', value: when, under: `for this date and place only, over by ${until}` },
+  ] };
+}
+
 function keyFacts(facts: EventFacts): Block {
   const { site, assessment, adults, packs } = facts;
   return { kind: 'facts', columns: 2, rows: [
-    { name: 'Where', value: site.name, under: said(site.address) },
-    { name: 'When', value: facts.when, under: `for this date and place only, over by ${facts.until}` },
     { name: 'Who comes', value: `${facts.people === null ? NOT_FILLED_IN : counted(facts.people, 'person', 'people')}, ${facts.teams === null ? `teams ${NOT_FILLED_IN}` : counted(facts.teams, 'team', 'teams')}`, under: facts.spectators === null ? `spectators ${NOT_FILLED_IN}` : counted(facts.spectators, 'spectator', 'spectators') },
     { name: 'Packs that travel', value: `${counted(packs.length, 'pack', 'packs')}, ${totalWords(facts)}` },
     { name: 'May stop the match', value: stoppers(adults.filter(({ mayStop }) => mayStop).map(({ name }) => name)) },

@@ -1,9 +1,9 @@
 import { type ResponsePicture, responsePicture } from '@/lib/charts/pictures/response-pictures';
 import type { FilledGuidance } from '@/lib/content/fill-guidance';
-import { type Block, heading, type PaperSection, type PicturedStep, type StepSize, text } from '../paper';
+import { type Block, type PaperSection, type PicturedStep, type StepSize, text } from '../paper';
 import type { EventFacts } from './facts';
 import { guidanceBlocks, guidanceOf } from './guidance-blocks';
-import { said } from './said';
+import { AREA_WORDS, said } from './said';
 
 /** A drawing for each line of the text for smoke, in its order. */
 const PICTURES: readonly ResponsePicture[] = ['everybody out', 'shut the door', 'raise the alarm', 'call from outside', 'meet and count'];
@@ -43,6 +43,12 @@ export function responseSections(facts: EventFacts): readonly PaperSection[] {
   ];
 }
 
+/** Where packs are, by the names of the places. */
+function placesOf({ areas }: EventFacts['site']): string {
+  const held = areas.filter(({ use }) => use === 'charging' || use === 'storage' || use === 'isolation').map(({ use, name }) => `${name} (${AREA_WORDS[use]})`);
+  return said(held.length === 0 ? null : held.join('; '));
+}
+
 /** For the crew that comes: where, what, how much. */
 function fireService({ site, packs, totalWh, packsWithoutEnergy, people, spectators }: EventFacts): PaperSection {
   const voltages = [...new Set(packs.map(({ fullVoltage }) => fullVoltage))].sort();
@@ -54,7 +60,7 @@ function fireService({ site, packs, totalWh, packsWithoutEnergy, people, spectat
       { name: 'People', value: `${people === null ? 'team and helpers not counted' : `${people} of the teams`}, ${spectators === null ? 'spectators not counted' : `${spectators} spectators`}` },
       { name: 'Meeting place', value: said(site.meetingPlace), under: `second, if smoke comes: ${said(site.secondMeetingPlace)}` },
       { name: 'Keys', value: said(site.caretaker), under: said(site.caretakerPhone) },
-      { name: 'Where they charge and lie', value: '', under: 'section 3; mark it by hand on the copy at the door' },
+      { name: 'Where they charge and lie', value: placesOf(site), under: 'drawing in section 3; mark it by hand on the copy at the door' },
       { name: 'Hours later', value: 'can flare again, also when it looks out', under: 'nobody goes in before you say so' },
     ] },
   ] };

@@ -4,9 +4,7 @@ import { lengthWords } from '@/lib/wording/lengths';
 import { durationWords } from '@/lib/wording/measures';
 import { type Block, heading, type PaperSection, text } from '../paper';
 import type { EventAreaFact, EventFacts } from './facts';
-import { linesOf, said } from './said';
-
-const USE: Readonly<Record<EventAreaFact['use'], string>> = { charging: 'charging', storage: 'store', arena: 'arena', isolation: 'outdoor spot for suspect packs', disposal: 'collection of old packs' };
+import { AREA_WORDS, linesOf, said } from './said';
 
 /** An area with the letter by which drawing and words find one another. */
 interface Lettered { readonly letter: string; readonly area: EventAreaFact }
@@ -31,7 +29,7 @@ function isSized(area: EventAreaFact): area is Sized {
 }
 
 function plan(lettered: readonly Lettered[], { units }: EventFacts): readonly Block[] {
-  const rooms = lettered.flatMap(({ letter, area }) => (isSized(area) ? [{ letter, use: USE[area.use], length: area.lengthM, width: area.widthM }] : []));
+  const rooms = lettered.flatMap(({ letter, area }) => (isSized(area) ? [{ letter, use: AREA_WORDS[area.use], length: area.lengthM, width: area.widthM }] : []));
   const without = lettered.filter(({ area }) => !isSized(area)).map(({ letter, area }) => `${letter} ${area.name} (${area.outdoors ? 'outdoors' : 'size not known'})`);
   const note = without.length === 0 ? '' : ` Not drawn: ${without.join('; ')}.`;
   if (rooms.length === 0) return [text(`No room is drawn, because no size is known.${note}`)];
@@ -41,11 +39,11 @@ function plan(lettered: readonly Lettered[], { units }: EventFacts): readonly Bl
 /** Places that a venue needs and nobody described. */
 function missingUses(areas: readonly EventAreaFact[]): readonly Block[] {
   const missing = (['charging', 'storage', 'arena', 'isolation'] as const).filter((use) => !areas.some((area) => area.use === use));
-  return missing.length === 0 ? [] : [text(`Nobody described: ${missing.map((use) => USE[use]).join('; ')}.`, 'presses')];
+  return missing.length === 0 ? [] : [text(`Nobody described: ${missing.map((use) => AREA_WORDS[use]).join('; ')}.`, 'presses')];
 }
 
 function areaBlocks({ letter, area }: Lettered, facts: EventFacts): readonly Block[] {
-  return [heading(`${letter} ${area.name}: ${USE[area.use]}${area.outdoors ? ', outdoors' : ''}`), { kind: 'facts', columns: 2, rows: rowsOf(area, facts) }, ...distances(area, facts)];
+  return [heading(`${letter} ${area.name}: ${AREA_WORDS[area.use]}${area.outdoors ? ', outdoors' : ''}`), { kind: 'facts', columns: 2, rows: rowsOf(area, facts) }, ...distances(area, facts)];
 }
 
 function rowsOf(area: EventAreaFact, { units }: EventFacts): readonly { readonly name: string; readonly value: string }[] {

@@ -1,8 +1,11 @@
 import type { Block } from '../paper';
-import type { EventConditionFact, EventLineFact } from './facts';
+import type { EventAreaFact, EventConditionFact, EventLineFact } from './facts';
 
 /** Loud, so that nobody takes a gap for an answer. */
 export const NOT_FILLED_IN = 'NOT FILLED IN';
+
+/** What an area is for, in a word or two of ours: names that people typed come beside it. */
+export const AREA_WORDS: Readonly<Record<EventAreaFact['use'], string>> = { charging: 'charging', storage: 'store', arena: 'arena', isolation: 'outdoor spot for suspect packs', disposal: 'collection of old packs' };
 
 /** What was written, or that nothing was. */
 export function said(value: string | number | null): string {

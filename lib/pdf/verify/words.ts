@@ -16,9 +16,10 @@ export type FormatDate = (date: Date) => string;
 export function verdictInWords(verdict: FileVerdict, formatDate: FormatDate): VerdictWords {
   switch (verdict.kind) {
     case 'in-force':
+      if (verdict.about === 'incident') return { tone: 'good', heading: 'Unchanged, and the record that counts', sentences: [UNCHANGED, 'It is what the school has on record of this incident, as its safety officer signed it.'] };
       return { tone: 'good', heading: 'Unchanged and in force', sentences: [UNCHANGED, verdict.until === undefined ? 'The school says that it is in force.' : `The school says that it is in force until ${formatDate(verdict.until)}, unless something changes before.`] };
     case 'under-review':
-      return { tone: 'doubt', heading: `Unchanged, review asked since ${formatDate(verdict.since)}`, sentences: [UNCHANGED, 'Something happened that it did not reckon with. Ask the school before you rely on it.'] };
+      return { tone: 'doubt', heading: `Unchanged, review asked since ${formatDate(verdict.since)}`, sentences: [UNCHANGED, verdict.about === 'incident' ? 'The incident was opened again since. Ask the school what is known now.' : 'Something happened that it did not reckon with. Ask the school before you rely on it.'] };
     case 'suspended':
       return { tone: 'stop', heading: `Unchanged, but suspended since ${formatDate(verdict.since)}`, sentences: [UNCHANGED, `The safety officer has suspended it. Do not act on it. Reason: ${verdict.reason}`] };
     case 'no-longer-in-force':

@@ -12,13 +12,14 @@ export async function exportAssessment(actor: Actor, versionId: string): Promise
   if (found === null) return null;
   const { version, scored: { document } } = found;
   const notes = Object.fromEntries(version.answers.filter(({ note }) => note !== '').map(({ questionId, note }) => [questionId, note]));
-  const { id, title, contentVersion, answers, notSureTicks, planned, effortBudget, matrix } = document;
+  const { id, title, contentVersion, answers, notSureTicks, planned, record, effortBudget, matrix } = document;
   const text = writeAssessment({
     id, title, contentVersion, school: school.schoolName, site: version.siteName, preparedBy: initialsOf(version.preparedByName), preparedOn: version.createdAt.toISOString().slice(0, 10),
     ...(Object.keys(notes).length === 0 ? {} : { notes }),
     answers: { ...answers } as Parameters<typeof writeAssessment>[0]['answers'],
     ...(notSureTicks === undefined ? {} : { notSureTicks: Object.fromEntries(Object.entries(notSureTicks).map(([question, lines]) => [question, [...lines]])) }),
     ...(planned === undefined ? {} : { planned: [...planned] }),
+    ...(record === undefined ? {} : { record: { ...record } }),
     effortBudget,
     matrix: typeof matrix === 'string' ? matrix : undefined,
   });

@@ -10,6 +10,7 @@ import { resolve } from '@/lib/questionnaire/resolve';
 import type { Actor } from '../actor';
 import { database } from '../database';
 import type { OpenVersion } from './open-version';
+import { withRecord } from './with-record';
 
 /** What somebody's last saving changed, told only after it. */
 export interface WhatSaved extends Effect {
@@ -28,7 +29,7 @@ export interface WhatSaved extends Effect {
 export async function whatSaved(actor: Actor, { version, walk }: OpenVersion): Promise<WhatSaved | null> {
   const last = await lastSave(database(), schoolScope(actor), version.id, actor.personId);
   if (last === null) return null;
-  const after = documentOf(version);
+  const after = documentOf(await withRecord(actor, version, new Date()));
   const before = { ...after, answers: withBefore(after.answers, last.before) };
   const [paths, now] = [pathOf(walk.content, before), walk.resolution];
   return {

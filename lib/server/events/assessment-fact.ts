@@ -7,7 +7,7 @@ import { riskCouldKill } from '@/lib/wording/could-kill';
 import { calendarDayWords, dayWords, type DateStyle } from '@/lib/wording/dates';
 import { gradeWord } from '@/lib/wording/grades';
 import type { Scored } from '../signing/score-version';
-import type { Rests } from './gather';
+import type { Rests } from './event-in-full';
 
 /** The signed assessment behind an event, as its papers say it; null when what it rests on was not kept. */
 export function assessmentFact({ version, scored }: Rests, force: string, style: DateStyle): EventAssessmentFact | null {

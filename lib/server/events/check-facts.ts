@@ -13,7 +13,7 @@ import type { ListedPack } from '@/lib/packs/pack-list';
 import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { blockedUses } from '@/lib/packs/states/blocked-uses';
 import { calendarDay } from '@/lib/wording/dates';
-import type { EventInFull, Rests } from './gather';
+import type { EventInFull, Rests } from './event-in-full';
 
 /** Where the school has set none: common practice, as the content has it (control store-check), every week. */
 const CHECKED_WITHIN_DAYS = 7;

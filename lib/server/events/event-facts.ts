@@ -12,7 +12,7 @@ import type { EventFacts } from '@/lib/papers/event/facts';
 import { calendarDay, calendarDayWords, dayWords, type DateStyle, momentWords } from '@/lib/wording/dates';
 import { areaFact } from './area-fact';
 import { assessmentFact } from './assessment-fact';
-import type { EventInFull } from './gather';
+import type { EventInFull } from './event-in-full';
 import { packFact } from './pack-fact';
 import { whenWords } from './when-words';
 import { energyOf } from './check-facts';

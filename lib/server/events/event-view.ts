@@ -11,7 +11,8 @@ import { dayWords } from '@/lib/wording/dates';
 import type { Actor } from '../actor';
 import { database } from '../database';
 import { energyOf } from './check-facts';
-import { eventInFull, type EventInFull } from './gather';
+import type { EventInFull } from './event-in-full';
+import { eventInFull } from './gather';
 import { papersOfEvent } from './read-papers';
 import { linksOfEvent, type SharedLink } from './share';
 import { mayOnEvent } from './sign-events';
@@ -26,7 +27,7 @@ export interface EventView extends EventInFull {
   readonly packsWithoutEnergy: number;
   readonly papers: Awaited<ReturnType<typeof papersOfEvent>>;
   readonly shared: readonly SharedLink[];
-  readonly may: { readonly change: boolean; readonly handOver: boolean; readonly accept: boolean; readonly decide: boolean; readonly sign: boolean; readonly withdraw: boolean; readonly cancel: boolean; readonly copy: boolean; readonly share: boolean; readonly describe: boolean; readonly papers: boolean };
+  readonly may: { readonly change: boolean; readonly handOver: boolean; readonly accept: boolean; readonly decide: boolean; readonly sign: boolean; readonly withdraw: boolean; readonly reopen: boolean; readonly cancel: boolean; readonly copy: boolean; readonly share: boolean; readonly describe: boolean; readonly papers: boolean };
 }
 
 /** An event of the actor's school with what the actor may do with it now, or null. */
@@ -50,7 +51,7 @@ export async function eventView(actor: Actor, eventId: string): Promise<EventVie
     may: {
       change: isDraft && may('event.change'), handOver: (isDraft || (isWith && waiting === null)) && may('event.submit'), accept: (isDraft || isWith) && may('event.accept-line'),
       decide: isWith && may('event.return'), sign: isWith && waiting !== null && open.length === 0 && event.officerId === actor.personId && may('event.sign-as-officer'),
-      withdraw: event.state === 'signed' && may('event.withdraw'), cancel: event.state !== 'cancelled' && !over && may('event.cancel'), copy: can(actor.role, 'event.begin'),
+      withdraw: event.state === 'signed' && may('event.withdraw'), reopen: event.state === 'signed' && !over && may('event.change') && event.preparedById === actor.personId, cancel: event.state !== 'cancelled' && !over && may('event.cancel'), copy: can(actor.role, 'event.begin'),
       share: event.state === 'signed' && can(actor.role, 'link.share'), describe: isDraft && site.kind === 'away' && can(actor.role, 'link.share'), papers: can(actor.role, 'document.read'),
     },
   };

@@ -1,44 +1,18 @@
 import 'server-only';
 import { contentByVersion, currentContent } from '@/lib/content/editions';
-import type { Content } from '@/lib/content/model';
-import { type EventLink, listEventLinks } from '@/lib/db/events/links';
+import { listEventLinks } from '@/lib/db/events/links';
 import { findEvent, type SiteAssessment, siteAssessments } from '@/lib/db/events/read-events';
 import { listPacks } from '@/lib/db/packs/read-packs';
 import { findSite } from '@/lib/db/places/read-sites';
 import { schoolScope } from '@/lib/db/scope';
-import { checkEvent, type JudgedLine, judgedLines } from '@/lib/events/check/check-event';
-import type { EventRecord } from '@/lib/events/event';
-import type { ListedPack } from '@/lib/packs/pack-list';
-import type { SchoolPackLimits } from '@/lib/packs/school-rules';
-import type { Site } from '@/lib/places/place';
+import { checkEvent, judgedLines } from '@/lib/events/check/check-event';
 import { database } from '../database';
 import { packLimitsOf } from '../packs/pack-limits';
-import { type CurrentSchool, currentSchool } from '../people/current-school';
-import type { Scored } from '../signing/score-version';
+import { currentSchool } from '../people/current-school';
 import { keptResult } from '../signing/kept-result';
 import type { Actor } from '../actor';
 import { checkFacts } from './check-facts';
-
-/** The site's signed assessment with the result that it rests on. */
-export interface Rests { readonly version: SiteAssessment; readonly scored: Scored | null }
-
-/** An event with everything that decides about it, read now. */
-export interface EventInFull {
-  readonly event: EventRecord;
-  readonly content: Content;
-  readonly school: CurrentSchool;
-  readonly site: Site;
-  /** those that go along, in the register's order of labels */
-  readonly packs: readonly ListedPack[];
-  /** those the school holds its packs to */
-  readonly limits: SchoolPackLimits;
-  readonly rests: Rests | null;
-  /** an assessment of the site that is not signed yet */
-  readonly onItsWay: SiteAssessment | null;
-  readonly links: readonly EventLink[];
-  readonly lines: readonly JudgedLine[];
-  readonly now: Date;
-}
+import type { EventInFull, Rests } from './event-in-full';
 
 const BY_LABEL = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 

@@ -12,7 +12,7 @@ import { refused } from '../forms/outcome';
 import { shortFingerprint } from '../papers/document-number';
 import { publicAddress } from '../people/public-address';
 import { type EventMakings, eventFacts } from './event-facts';
-import type { EventInFull } from './gather';
+import type { EventInFull } from './event-in-full';
 import { EVENT_PAPERS, type EventPaperKind } from './paper-kinds';
 
 /** Who signs the papers of an event. */

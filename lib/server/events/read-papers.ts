@@ -13,7 +13,8 @@ import { refused, type Outcome } from '../forms/outcome';
 import { beginPaper } from '../papers/begin-paper';
 import { newDocumentNumber } from '../papers/document-number';
 import { fingerprintOfPaper, packPaper, unpackPaper } from '../papers/paper-data';
-import { eventInFull, type EventInFull } from './gather';
+import type { EventInFull } from './event-in-full';
+import { eventInFull } from './gather';
 import { eventFactsFor, type EventSigners, eventSigners, previewOf } from './makings';
 import { EVENT_PAPERS, type EventPaperKind } from './paper-kinds';
 

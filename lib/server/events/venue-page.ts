@@ -67,10 +67,10 @@ export async function describe({ token, name, revision, siteRevision, emergencyN
 export const DescribeAreaSchema = z.intersection(DescribeAreaTargetSchema.transform((target) => ({ target })), AreaInputSchema.transform((area) => ({ area })));
 
 /** Keeps what they said of a part of the venue. */
-export async function describePart({ target: { token, name, areaId, revision }, area }: z.output<typeof DescribeAreaSchema>): Promise<Outcome> {
+export async function describePart({ target: { token, byName, areaId, revision }, area }: z.output<typeof DescribeAreaSchema>): Promise<Outcome> {
   const opened = await openVenueLink(token);
   if (!opened.ok) return refused(null, opened.reason);
   const { link } = opened.page;
-  const done = await describeArea(database(), { tokenSeal: sealOfToken(linkToken(link.id)), schoolId: link.schoolId, name }, new Date(), { areaId, revision, area });
+  const done = await describeArea(database(), { tokenSeal: sealOfToken(linkToken(link.id)), schoolId: link.schoolId, name: byName }, new Date(), { areaId, revision, area });
   return done.ok ? { ok: true, then: `/venue/${encodeURIComponent(token)}` } : done;
 }

@@ -3,7 +3,7 @@ import type { z } from 'zod';
 import { currentContent } from '@/lib/content/editions';
 import { listPacks } from '@/lib/db/packs/read-packs';
 import type { EventChanged } from '@/lib/db/events/change-event';
-import { cancelEvent, withdrawEvent } from '@/lib/db/events/end-event';
+import { cancelEvent, reopenEvent, withdrawEvent } from '@/lib/db/events/end-event';
 import { acceptLineOf, returnEvent } from '@/lib/db/events/sign-event';
 import { beginEvent, changeAdults, changeBasics, changeDetails, changePacks, copyEvent } from '@/lib/db/events/write-event';
 import { schoolScope } from '@/lib/db/scope';
@@ -77,6 +77,11 @@ export async function acceptLine(actor: Actor, { eventId, lineId, words, reason 
 
 export async function takeFileBack(actor: Actor, { eventId, reason }: { readonly eventId: string; readonly reason: string }): Promise<Outcome> {
   return toEvent(await withdrawEvent(database(), actor, new Date(), eventId, reason));
+}
+
+/** Opens a signed event again; its file stays in force until another is handed over. */
+export async function openAgain(actor: Actor, eventId: string): Promise<Outcome> {
+  return toEvent(await reopenEvent(database(), actor, new Date(), eventId));
 }
 
 export async function callOff(actor: Actor, { eventId, reason }: { readonly eventId: string; readonly reason: string }): Promise<Outcome> {

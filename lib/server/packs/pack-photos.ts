@@ -8,6 +8,8 @@ import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
 import { cleanPhotos, filesOf } from '../photos/clean-photos';
 
+export type { LastCharge, PackPhoto };
+
 export const PackPhotoSchema = z.looseObject({ packId: z.string({ error: 'The form has lost its pack' }).min(1) });
 const NO_SUCH = 'Your register has no such pack';
 

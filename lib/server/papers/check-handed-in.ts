@@ -9,6 +9,7 @@ import { dayWords, momentWords, type DateStyle } from '@/lib/wording/dates';
 import { database } from '../database';
 import { statusOf } from './document-status';
 import { type NumberWords, numberInWords } from './number-words';
+import { unsignedInWords } from './unsigned-words';
 
 export interface SignatureLine { readonly words: string; /** it holds, and the school vouches for whoever made it */ readonly holds: boolean }
 
@@ -37,7 +38,7 @@ export async function checkHandedIn(fileName: string, bytes: Uint8Array): Promis
   const format = (date: Date): string => dayWords(date, style);
   return {
     fileName, checkedAt: momentWords(now, style),
-    verdict: verdictInWords(verdictOf(check, statusOf(record, now)), format),
+    verdict: check.state === 'unsigned' && record?.state === 'made' ? unsignedInWords(statusOf(record, now), format) : verdictInWords(verdictOf(check, statusOf(record, now)), format),
     signatures: 'signatures' in check ? check.signatures.map((signature) => ({ words: signatureInWords(signature, format), holds: signature.issuedHere && signature.findings.length === 0 })) : [],
     fingerprint: check.fingerprint,
     paper: record === null ? null : { number: record.number, title: record.title, school: record.schoolName },
@@ -67,7 +68,7 @@ export interface NumberStatus extends NumberWords { readonly found: boolean; rea
 export async function statusOfNumber(number: string): Promise<NumberStatus> {
   const record = await documentOfNumber(database(), number.trim().toUpperCase());
   const [now, style] = [new Date(), styleOf(record)];
-  const words = numberInWords(record === null ? null : { signed: record.state === 'signed', status: statusOf(record, now) }, (date) => dayWords(date, style));
+  const words = numberInWords(record === null ? null : { state: record.state, status: statusOf(record, now) }, (date) => dayWords(date, style));
   return { found: record !== null, school: record?.schoolName ?? '', checkedAt: momentWords(now, style), ...words };
 }
 

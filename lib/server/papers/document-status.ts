@@ -10,8 +10,11 @@ export function statusOf(record: DocumentRecord | null, now: Date): DocumentStat
   if (replaced !== null) return { state: 'superseded', since: replaced };
   if (record.suspendedAt !== null) return { state: 'suspended', since: record.suspendedAt, reason: record.suspendedWhy ?? '' };
   if (record.reviewBy !== null && calendarDay(now, record.timeZone) > record.reviewBy) return { state: 'ended', since: endOf(record.reviewBy) };
-  if (record.reviewAskedAt !== null) return { state: 'under-review', since: record.reviewAskedAt };
-  return record.reviewBy === null ? { state: 'in-force' } : { state: 'in-force', until: endOf(record.reviewBy) };
+  if (record.eventEndsAt !== null && now > record.eventEndsAt) return { state: 'ended', since: record.eventEndsAt };
+  const about = record.kind === 'incident' ? { about: 'incident' as const } : {};
+  if (record.reviewAskedAt !== null) return { state: 'under-review', since: record.reviewAskedAt, ...about };
+  if (record.eventEndsAt !== null) return { state: 'in-force', until: record.eventEndsAt };
+  return record.reviewBy === null ? { state: 'in-force', ...about } : { state: 'in-force', until: endOf(record.reviewBy) };
 }
 
 /** Noon, so that the day is the same wherever it is written down. */

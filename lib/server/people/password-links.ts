@@ -7,27 +7,23 @@ import { findMember, type Member } from '@/lib/db/people/find-member';
 import { listMembers } from '@/lib/db/people/members';
 import { schoolScope } from '@/lib/db/scope';
 import { passwordFault } from '@/lib/people/password';
-import { PASSWORD_LINK_MS, readPasswordToken, type NewPasswordInput, type PasswordLink } from '@/lib/people/password-link';
+import { readPasswordToken, type NewPasswordInput, type PasswordLink } from '@/lib/people/password-link';
 import type { Actor } from '../actor';
 import { isCommonPassword } from '../auth/common-passwords';
 import { hashPassword } from '../auth/passwords';
 import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
-import { sealOf } from '../secret';
+import { passwordLinkPath, sealOfLink } from './password-seal';
 import { publicAddress } from './public-address';
 
-/**
- * Makes a link by which somebody of the school sets a new password. Nothing is stored: the link's seal holds the hash
- * of the present password, so that it works once, and not after any other change of it.
- */
+/** Makes a link by which somebody of the school sets a new password. */
 export async function makePasswordLink(actor: Actor, { personId }: { readonly personId: string }): Promise<Outcome<PasswordLink>> {
   const member = (await listMembers(database(), schoolScope(actor))).find((one) => one.personId === personId && one.isActive);
   const hash = member ? await passwordHashOf(database(), member.userId) : null;
   if (!member || hash === null) return refused(null, 'Nobody of your school with an open account is meant by this');
   const now = new Date();
   await recordChange(database(), actor, now, () => Promise.resolve({ value: undefined, events: [{ kind: 'person.password-link-made', subjectId: personId, data: {} }] }));
-  const said = `${member.userId}.${now.getTime() + PASSWORD_LINK_MS}`;
-  const address = await publicAddress(`/new-password/${said}.${sealOfLink(said, hash)}`);
+  const address = await publicAddress(passwordLinkPath(member.userId, hash, now));
   return { ok: true, done: `Made for ${member.name}. It works once, for an hour, and is not shown again.`, data: { address } };
 }
 
@@ -56,8 +52,4 @@ export async function setNewPassword({ token, password }: NewPasswordInput): Pro
   const replacement = { userId: opened.userId, before: opened.hash, after: await hashPassword(password), keep: null };
   const written = await writePassword(database(), opened.member, new Date(), replacement);
   return written ? { ok: true, then: '/sign-in?new' } : refused(null, NOT_GOOD.reason);
-}
-
-function sealOfLink(said: string, hash: string): string {
-  return sealOf('new-passwords', `${said} ${hash}`);
 }

@@ -74,7 +74,7 @@ export async function signedPaper(found: VersionInFull, { school, now, number, o
       resultJson, resultHash: createHash('sha256').update(resultJson, 'utf8').digest('hex'),
     },
     document: { id: randomUUID(), number, kind: 'assessment', title: `${paper.title}, ${facts.place}`, format: school.paper, language: school.locale, fingerprint: facts.fingerprint, of: {}, bytes: [made, bytes], data: packPaper(paper) },
-    signature, certificateFingerprint, reviewBy,
+    signature, certificateFingerprint, reviewBy, settings: found.version.settings,
     openStops: openStops(found, today).map((stop) => stop.id),
   };
 }

@@ -5,6 +5,7 @@ import { paperMaterial, type PaperMaterial } from '@/lib/db/assessments/paper-ma
 import { readVersion } from '@/lib/db/assessments/read-version';
 import { schoolScope } from '@/lib/db/scope';
 import type { Actor } from '../actor';
+import { withRecord } from '../assessments/with-record';
 import { database } from '../database';
 import { type Scored, scoreVersion } from './score-version';
 
@@ -14,8 +15,9 @@ export interface VersionInFull { readonly version: VersionRecord; readonly mater
 export async function versionInFull(actor: Actor, versionId: string): Promise<VersionInFull | null> {
   if (!can(actor.role, 'assessment.read')) return null;
   const scope = schoolScope(actor);
-  const [version, material] = await Promise.all([readVersion(database(), scope, versionId), paperMaterial(database(), scope, versionId)]);
-  if (version === null) return null;
+  const [kept, material] = await Promise.all([readVersion(database(), scope, versionId), paperMaterial(database(), scope, versionId)]);
+  if (kept === null) return null;
+  const version = await withRecord(actor, kept, new Date());
   const planned = material.actions.flatMap((action) => (action.state === 'open' && action.controlId !== null ? [action.controlId] : []));
   return { version, material, scored: scoreVersion(version, planned) };
 }

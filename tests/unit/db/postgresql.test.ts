@@ -1,32 +1,28 @@
 import { appendFileSync } from 'node:fs';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 import { openDatabase } from '@/lib/db/client';
 import { readDatabaseState } from '@/lib/db/database-state';
 import { getInstallation, recordStart } from '@/lib/db/installation';
 import { migrate } from '@/lib/db/migrate/migrate';
-import type { TemporaryPostgresql } from '@/scripts/author/temporary-postgresql';
 import { pendingSql } from '@/scripts/author/pending-sql';
+import type {} from '@/tests/support/databases-global-setup';
 import { migrateAtOnce } from '@/tests/support/migrate-at-once';
 import { migrationProject, writtenMigrations } from '@/tests/support/migration-project';
-import { newPostgresqlDatabase, postgresqlBinaries, queryPostgresql, startPostgresql } from '@/tests/support/postgresql-for-tests';
+import { newPostgresqlDatabase, queryPostgresql } from '@/tests/support/postgresql-for-tests';
 
 const WRITTEN = writtenMigrations('postgresql');
 const [FIRST] = WRITTEN;
 const TABLES = `SELECT table_name FROM information_schema.tables WHERE table_schema = 'public' ORDER BY table_name`;
 
-let server: TemporaryPostgresql | undefined;
-beforeAll(async () => {
-  if (postgresqlBinaries) server = await startPostgresql();
-});
-afterAll(() => server?.stop());
+const { postgresql } = inject('preparedDatabases');
 
 async function emptyDatabase(name: string): Promise<string> {
-  if (!server) throw new Error('PostgreSQL was not started');
-  return newPostgresqlDatabase(server, name);
+  if (!postgresql) throw new Error('PostgreSQL is not installed here');
+  return newPostgresqlDatabase(postgresql.url, `empty_${name}`);
 }
 
 describe('a PostgreSQL database', () => {
-  it.runIf(postgresqlBinaries)('gets its tables once, and the same answers as SQLite', async () => {
+  it.runIf(postgresql)('gets its tables once, and the same answers as SQLite', async () => {
     const url = await emptyDatabase('once');
     const { root } = migrationProject('postgresql');
     expect(await migrate(url, root)).toEqual({ ok: true, applied: WRITTEN });
@@ -42,7 +38,7 @@ describe('a PostgreSQL database', () => {
     await db.$disconnect();
   });
 
-  it.runIf(postgresqlBinaries)('refuses a changed file', async () => {
+  it.runIf(postgresql)('refuses a changed file', async () => {
     const url = await emptyDatabase('changed');
     const { root, fileOf } = migrationProject('postgresql');
     await migrate(url, root);
@@ -50,7 +46,7 @@ describe('a PostgreSQL database', () => {
     expect(await migrate(url, root)).toEqual({ ok: false, refusal: { kind: 'changed', migration: FIRST } });
   });
 
-  it.runIf(postgresqlBinaries)('refuses what a newer version has migrated', async () => {
+  it.runIf(postgresql)('refuses what a newer version has migrated', async () => {
     const url = await emptyDatabase('newer');
     const newer = migrationProject('postgresql');
     newer.add('29990101000000_from_the_future', 'CREATE TABLE "Future" (id TEXT PRIMARY KEY);');
@@ -59,7 +55,7 @@ describe('a PostgreSQL database', () => {
     expect(result).toEqual({ ok: false, refusal: { kind: 'unknown', migration: '29990101000000_from_the_future' } });
   });
 
-  it.runIf(postgresqlBinaries)('takes everything back when one statement fails', async () => {
+  it.runIf(postgresql)('takes everything back when one statement fails', async () => {
     const url = await emptyDatabase('failing');
     const { root, add } = migrationProject('postgresql');
     add('29990101000000_bad', 'CREATE TABLE "HalfWay" (id TEXT PRIMARY KEY); INSERT INTO "Nowhere" VALUES (1);');
@@ -67,13 +63,13 @@ describe('a PostgreSQL database', () => {
     expect(await queryPostgresql(url, TABLES)).toEqual([]);
   });
 
-  it.runIf(postgresqlBinaries)('is migrated once when four start at the same time', async () => {
+  it.runIf(postgresql)('is migrated once when four start at the same time', async () => {
     const url = await emptyDatabase('four');
     const applied = await migrateAtOnce(4, url, migrationProject('postgresql').root);
     expect(applied.filter((names) => names.length > 0)).toEqual([WRITTEN]);
   });
 
-  it.runIf(postgresqlBinaries)('has in its migrations all that the models ask for', async () => {
+  it.runIf(postgresql)('has in its migrations all that the models ask for', async () => {
     expect(await pendingSql(await emptyDatabase('models'), process.cwd())).toBe('');
   });
 });

@@ -32,7 +32,7 @@ describe.each(ENGINES_HERE)('signing on %s', (engine) => {
     const { versionId } = begun;
     const revision = async (): Promise<number> => (await readVersion(db, ours.scope, versionId))?.revision ?? 0;
     const handing = async (documentId: string, over: Partial<HandOver> = {}): Promise<HandOver> => ({
-      versionId, revision: await revision(), officerId: ours.officer.personId, reviewBy: '2027-07-31', openStops: [], certificateFingerprint: hash('b'),
+      versionId, revision: await revision(), officerId: ours.officer.personId, reviewBy: '2027-07-31', settings: {}, openStops: [], certificateFingerprint: hash('b'),
       score: { inputJson: '{}', inputHash: hash('1'), contentVersion: edition2.version, engineVersion: '1', seed: 4_294_967_295, draws: 4000, resultJson: '{}', resultHash: hash('2') },
       document: { id: documentId, number: `SB-${documentId}`, kind: 'assessment', title: 'Paper', format: 'A4', language: 'en-GB', fingerprint: '9c41', of: {}, bytes: [bytes('paper'), bytes('paper signed once')] },
       signature: { part: 'preparer', signerId: teacher.personId, signerName: 'K. M.', signerPost: 'teacher', certificateId: 'of-teacher' },

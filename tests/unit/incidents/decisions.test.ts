@@ -94,8 +94,13 @@ describe('the record for the engine', () => {
 
   it('counts events in the scenario’s own exposure, none too', () => {
     expect(recordForEngine(scenarios, [burned, burned], logged)).toEqual({
-      'charge-runaway': { events: 2, exposure: 3000 }, 'over-discharge': { events: 0, exposure: 900 }, 'rotor-strike': { events: 0, exposure: 900 }, 'arena-breach': { events: 0, exposure: 900 },
+      'charge-runaway': { events: 2, exposure: 3000 }, 'over-discharge': { events: 0, exposure: 900 }, 'rotor-strike': { events: 0, exposure: 900 },
     });
+  });
+
+  it('takes the silence of a log for knowledge only where the form itself would have named the risk', () => {
+    expect(recordForEngine(scenarios, [burned], logged)['arena-breach']).toBeUndefined();
+    expect(recordForEngine(scenarios, [{ ...burned, risk: 'arena-breach' }], logged)['arena-breach']).toEqual({ events: 1, exposure: 900 });
   });
 
   it('goes by the officer where the officer has said, and leaves out what belongs to none', () => {

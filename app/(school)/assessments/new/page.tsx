@@ -16,9 +16,12 @@ import { beginAction, beginNextAction } from './actions';
 
 export const metadata: Metadata = { title: 'Begin an assessment' };
 
-export default async function NewAssessmentPage() {
+interface PageProps { readonly searchParams: Promise<{ readonly site?: string | string[] }> }
+
+export default async function NewAssessmentPage({ searchParams }: PageProps) {
   const actor = await requireMay('assessment.begin');
-  const { sites, copies } = await beginnings(actor);
+  const [{ sites, copies }, { site: asked }] = await Promise.all([beginnings(actor), searchParams]);
+  const chosen = sites.find(({ id }) => id === asked) ?? (sites.length === 1 ? sites[0] : undefined);
   return (
     <Sheet margin={<MarginNote title="How long it takes">About 25 minutes. Every page is saved, so you can stop after any of them and go on later, also on another device.</MarginNote>}>
       <PageHead crumb={<Link href="/assessments" prefetch={false}><Icon name="left" />Assessments</Link>} title="Begin an assessment" />
@@ -27,7 +30,7 @@ export default async function NewAssessmentPage() {
           <Empty title="No place yet"><p>Describe the place first: its rooms are filled in from there and are not asked again.</p><p className="row"><ButtonLink href="/places" kind="main">Describe a place</ButtonLink></p></Empty>
         ) : (
           <ActionForm action={beginAction} id="begin" faultsTitle="Not begun yet">
-            <FormChoices name="siteId" legend="Place" options={sites.map(({ id, name }) => ({ value: id, label: name }))} value={sites.length === 1 ? sites[0]?.id : undefined} />
+            <FormChoices name="siteId" legend="Place" options={sites.map(({ id, name }) => ({ value: id, label: name }))} value={chosen?.id} />
             <FormLine name="title" label="Title" hint="What people call it, such as Room 14" maxLength={200} />
             <FormLine name="season" label="Season" hint="Such as 2026/27. May stay empty." maxLength={40} />
             <p className="row"><FormSubmit>Begin</FormSubmit></p>

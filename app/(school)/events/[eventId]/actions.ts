@@ -9,7 +9,7 @@ import { AcceptLineSchema, CancelEventSchema, HandOverEventSchema, MakePaperSche
 import { makeUnsigned } from '@/lib/server/events/read-papers';
 import { share, takeLinkBack } from '@/lib/server/events/share';
 import { handOver, signOff } from '@/lib/server/events/sign-events';
-import { acceptLine, callOff, copy, saveAdults, saveBasics, saveDetails, savePacks, sendBack, takeFileBack } from '@/lib/server/events/write-events';
+import { acceptLine, callOff, copy, openAgain, saveAdults, saveBasics, saveDetails, savePacks, sendBack, takeFileBack } from '@/lib/server/events/write-events';
 import { guardedAction } from '@/lib/server/forms/guarded-action';
 
 export const copyAction = guardedAction({ may: 'event.begin', schema: CopyEventSchema, run: ({ eventId }, actor) => copy(actor, eventId) });
@@ -33,6 +33,8 @@ export const acceptLineAction = guardedAction({ may: 'event.accept-line', schema
 export const signAction = guardedAction({ may: 'event.sign-as-officer', schema: SignEventSchema, run: (input, actor) => signOff(actor, input) });
 
 export const withdrawAction = guardedAction({ may: 'event.withdraw', schema: WithdrawEventSchema, run: (input, actor) => takeFileBack(actor, input) });
+
+export const reopenAction = guardedAction({ may: 'event.change', schema: CopyEventSchema, run: ({ eventId }, actor) => openAgain(actor, eventId) });
 
 export const cancelAction = guardedAction({ may: 'event.cancel', schema: CancelEventSchema, run: (input, actor) => callOff(actor, input) });
 

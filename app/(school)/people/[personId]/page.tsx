@@ -13,6 +13,7 @@ import { findPerson, type PersonRow } from '@/lib/server/people/list-people';
 import { changeRoleAction } from '../actions';
 import { roleTitle, ROLE_OPTIONS } from '../role-options';
 import { AccountPart } from './account-part';
+import { ForgetPart } from './forget-part';
 
 export const metadata: Metadata = { title: 'Person' };
 
@@ -25,6 +26,7 @@ export default async function PersonPage({ params }: { readonly params: Promise<
       <PageHead crumb={<Link href="/people" prefetch={false}><Icon name="left" />People</Link>} title={person.name} lead={leadOf(person)} />
       {person.isActive ? <RolePart person={person} /> : null}
       <AccountPart person={person} />
+      {person.isActive ? null : <ForgetPart personId={person.personId} name={person.name} />}
     </Sheet>
   );
 }

@@ -7,33 +7,24 @@ export type Answers = Readonly<Record<string, Said>>;
 interface Field {
   readonly name: string;
   readonly kind: string;
-  readonly values: readonly string[];
 }
 
-const NOT_SURE = 'not sure';
-
-/** Answers every question the page shows, and says which of them the answers know nothing of. */
-export async function answerPage(page: Page, answers: Answers): Promise<readonly string[]> {
-  const strangers: string[] = [];
-  for (const field of await fieldsOf(page)) {
-    const wanted = wantedIn(field.name, answers);
-    if (wanted === undefined) strangers.push(field.name);
-    if (field.kind === 'radio') await page.locator(`input[name="${field.name}"][value="${wanted ?? NOT_SURE}"]`).check();
-    else if (wanted !== undefined) await page.locator(`[name="${field.name}"]:not([type=checkbox])`).fill(wanted);
+/** Answers every question of the page that the answers know of; a question that an earlier answer will take away is left. */
+export async function answerPage(page: Page, answers: Answers): Promise<void> {
+  for (const { name, kind } of await fieldsOf(page)) {
+    const wanted = wantedIn(name, answers);
+    if (wanted === undefined) continue;
+    if (kind === 'radio') await page.locator(`input[name="${name}"][value="${wanted}"]`).check();
+    else await page.locator(`input[name="${name}"]:not([type=checkbox])`).fill(wanted);
   }
-  return strangers;
 }
 
-/** The fields of the answers, without those beside them: "not sure" of a table, notes, photos, and what may be left empty. */
+/** The fields of the answers, each once, without those beside them: "not sure" of a table, and photos. */
 async function fieldsOf(page: Page): Promise<readonly Field[]> {
   const inputs = await page.locator('form#walk input:not([type=hidden], [type=file], [type=checkbox])').evaluateAll((elements) => (
-    elements.filter((element) => element instanceof HTMLInputElement).map(({ name, type, value }) => ({ name, type, value }))
+    elements.filter((element) => element instanceof HTMLInputElement).map(({ name, type }) => [name, type] as const)
   ));
-  const names = [...new Set(inputs.map(({ name }) => name))].filter((name) => !/^(note|photo):/.test(name));
-  return names.map((name) => {
-    const own = inputs.filter((input) => input.name === name);
-    return { name, kind: own[0]?.type ?? '', values: own.map(({ value }) => value) };
-  });
+  return [...new Map(inputs)].map(([name, kind]) => ({ name, kind }));
 }
 
 /** What belongs into a field: of an answer, of a part of it, of its minutes or seconds, or of ten. */

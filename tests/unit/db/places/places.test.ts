@@ -3,6 +3,8 @@ import { verifyLog } from '@/lib/db/audit/verify-log';
 import type { Db } from '@/lib/db/client';
 import type { Member } from '@/lib/db/people/find-member';
 import { archivePlace } from '@/lib/db/places/archive-place';
+import { bringBackPlace } from '@/lib/db/places/bring-back-place';
+import { sitesPutAway } from '@/lib/db/places/put-away';
 import { findArea, findSite, listSites } from '@/lib/db/places/read-sites';
 import { createArea, createSite, updateArea, updateSite } from '@/lib/db/places/write-sites';
 import { AreaInputSchema } from '@/lib/places/area-input';
@@ -51,6 +53,19 @@ describe.each(ENGINES_HERE)('sites and areas on %s', (engine) => {
     expect(await archivePlace(db, them, MONDAY, { kind: 'site', id: siteId })).toBe(false);
     expect(await findSite(db, ours.scope, siteId)).toMatchObject({ name: 'Riverside', archivedAt: null });
     expect(await kinds(db, theirs)).toEqual([]);
+  });
+
+  it('come back after they were put away, and only for their own school', async () => {
+    const { db, ours, theirs, siteId, areaId } = await start();
+    for (const place of [{ kind: 'site', id: siteId }, { kind: 'area', id: areaId }] as const) {
+      await archivePlace(db, member(ours), later(1), place);
+      expect(await bringBackPlace(db, member(theirs), later(2), place)).toBe(false);
+      expect(await bringBackPlace(db, member(ours), later(2), place)).toBe(true);
+      expect(await bringBackPlace(db, member(ours), later(3), place)).toBe(false);
+    }
+    expect(await sitesPutAway(db, ours.scope)).toEqual([]);
+    expect(await findSite(db, ours.scope, siteId)).toMatchObject({ archivedAt: null, areas: [{ id: areaId }] });
+    expect((await kinds(db, ours)).slice(2)).toEqual(['site.archived', 'site.brought-back', 'area.archived', 'area.brought-back']);
   });
 
   it('keep who of two changed them first, and tell the second', async () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { currentContent } from '@/lib/content/editions';
 import { packVerdict } from '@/lib/core/battery/pack-verdict';
 import { verifyLog } from '@/lib/db/audit/verify-log';
+import { loggedAt } from '@/lib/db/assessments/logged-at';
 import type { Db } from '@/lib/db/client';
 import { recordCheck } from '@/lib/db/packs/record-check';
 import type { Member } from '@/lib/db/people/find-member';
@@ -9,7 +10,7 @@ import { packsToLog } from '@/lib/db/sessions/packs-to-log';
 import { findSession, listSessions } from '@/lib/db/sessions/read-sessions';
 import { writeClosing, writeCorrection, writeLog, writeOpening } from '@/lib/db/sessions/write-session';
 import { databasesFor, ENGINES_HERE } from '@/tests/support/databases-for-tests';
-import { packRowForTest } from '@/tests/support/incident-for-tests';
+import { incidentForTest, packRowForTest } from '@/tests/support/incident-for-tests';
 import { memberForTest, schoolForTest, type SchoolForTest } from '@/tests/support/school-for-tests';
 import { soundPack } from '@/tests/support/second-pack-limits';
 import { openingForTest, SESSION_AT } from '@/tests/support/session-for-tests';
@@ -95,5 +96,20 @@ describe.each(ENGINES_HERE)('the log of sessions on %s', (engine) => {
     expect(await findSession(db, theirs.scope, id)).toBeNull();
     expect(await listSessions(db, theirs.scope)).toEqual([]);
     expect(await writeOpening(db, stranger, at(0), openingForTest({ siteId: school.siteId }), at(0))).toMatchObject({ ok: false, faults: [{ field: 'siteId' }] });
+  });
+
+  it('counts for an assessment what was logged at its site, of no other school and no other site', async () => {
+    const { db, school, officer, fit } = await prepared();
+    await press(db, officer, await opened(db, officer, school), 1, [fit]);
+    await incidentForTest(db, officer, { kinds: ['fire'], where: { siteId: school.siteId, areaId: null, place: null } });
+    const other = await schoolForTest(db, 'Theirs');
+    const theirs: Member = { ...other.officer, role: 'safety-officer' };
+    await opened(db, theirs, other);
+    await incidentForTest(db, theirs, { kinds: ['fire'], where: { siteId: null, areaId: null, place: 'yard' } });
+    const logged = await loggedAt(db, school.scope, school.siteId, at(-1));
+    expect(logged.sessions.map(({ packs }) => packs.map(({ charges }) => charges))).toEqual([[1]]);
+    expect(logged.incidents.map(({ facts }) => facts.kinds)).toEqual([['fire']]);
+    expect((await loggedAt(db, school.scope, other.siteId, at(-1))).sessions).toEqual([]);
+    expect((await loggedAt(db, school.scope, school.siteId, at(1))).sessions).toEqual([]);
   });
 });

@@ -1,7 +1,7 @@
 import Link from 'next/link';
 import { PackStateMark } from '@/app/_components/packs/pack-state-mark';
 import { MarginNote } from '@/app/_components/ui/margin-note';
-import type { LastCharge } from '@/lib/db/packs/last-charge';
+import type { LastCharge } from '@/lib/server/packs/pack-photos';
 import { cellTypeFacts } from '@/lib/packs/cell-types';
 import type { Pack } from '@/lib/packs/pack';
 import { packFigures } from '@/lib/packs/pack-figures';

@@ -3,7 +3,7 @@ import { ActionForm } from '@/app/_components/form/action-form';
 import { FormFile, FormHidden, FormSubmit } from '@/app/_components/form/form-fields';
 import { Disclosure } from '@/app/_components/ui/disclosure';
 import { Section } from '@/app/_components/ui/section';
-import type { PackPhoto } from '@/lib/db/packs/pack-photos';
+import type { PackPhoto } from '@/lib/server/packs/pack-photos';
 import { type DateStyle, momentWords } from '@/lib/wording/dates';
 import { addPackPhotoAction, removePackPhotoAction } from '../actions';
 

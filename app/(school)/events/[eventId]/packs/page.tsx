@@ -1,0 +1,60 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { notFound } from 'next/navigation';
+import { ActionForm } from '@/app/_components/form/action-form';
+import { FormTicks } from '@/app/_components/form/form-choices';
+import { FormHidden, FormSubmit, FormText } from '@/app/_components/form/form-fields';
+import { Button } from '@/app/_components/ui/button';
+import { Field } from '@/app/_components/ui/field';
+import { readPackFilter } from '@/lib/packs/pack-list';
+import { stateWords } from '@/lib/packs/states/pack-states';
+import { requireMay } from '@/lib/server/actor';
+import { eventView } from '@/lib/server/events/event-view';
+import { packsToChoose } from '@/lib/server/events/read-events';
+import { isReady } from '@/lib/server/events/write-events';
+import { EditFrame } from '../_parts/edit-frame';
+import { savePacksAction } from '../actions';
+
+export const metadata: Metadata = { title: 'Packs that go along' };
+
+interface PageProps { readonly params: Promise<{ readonly eventId: string }>; readonly searchParams: Promise<{ readonly find?: string | string[] }> }
+
+/** Ticked in the register, typed or scanned by label, or all that are ready of what a filter shows. */
+export default async function EventPacksPage({ params, searchParams }: PageProps) {
+  const actor = await requireMay('event.change');
+  const [{ eventId }, query] = [await params, await searchParams];
+  const view = await eventView(actor, eventId);
+  if (view === null) notFound();
+  const { event, limits, now } = view;
+  const filter = readPackFilter(query);
+  const offered = await packsToChoose(actor, filter, event.packIds, now);
+  const ready = offered.filter((listed) => isReady(limits, listed)).length;
+  return (
+    <EditFrame view={view} title="Packs that go along" lead={`${event.packIds.length === 1 ? 'One is' : `${event.packIds.length} are`} chosen.`} note={{ title: 'Ready', words: 'In use, checked, and nothing in its last check stops it from being taken along. Damaged packs stay home.' }}>
+      <form role="search" className="finder" action={`/events/${eventId}/packs`}>
+        <Field id="find" label="Show only">{(attributes) => <input {...attributes} className="input" type="search" name="find" defaultValue={filter.find} placeholder="label, batch, maker or place" />}</Field>
+        <Button type="submit">Show</Button>
+        {filter.find === '' ? null : <Link href={`/events/${eventId}/packs`} prefetch={false}>Show all</Link>}
+      </form>
+      <ActionForm action={savePacksAction} id="packs" faultsTitle="Not saved yet">
+        <FormHidden name="eventId" value={event.id} />
+        <FormHidden name="revision" value={String(event.revision)} />
+        {offered.map(({ pack }) => <FormHidden key={pack.id} name="shown" value={pack.id} />)}
+        {offered.length === 0 ? <p>No pack is like that.</p> : (
+          <div className="pack-picks">
+            <FormTicks name="packs" legend={filter.find === '' ? 'From the register' : `Of what is shown for “${filter.find}”`} values={event.packIds} options={offered.map((listed) => ({ value: listed.pack.id, label: listed.pack.label, hint: isReady(limits, listed) ? undefined : why(listed.pack.state) }))} />
+          </div>
+        )}
+        <FormText name="typed" label="By label" hint="Type labels, or scan their square codes into this box: one a line, or parted by commas" rows={2} autoComplete="off" />
+        <p className="row">
+          <FormSubmit>Save these</FormSubmit>
+          {ready === 0 ? null : <FormSubmit kind="outline" name="also" value="ready">{ready === 1 ? 'Save, with the one that is ready' : `Save, with all ${ready} that are ready`}</FormSubmit>}
+        </p>
+      </ActionForm>
+    </EditFrame>
+  );
+}
+
+function why(state: Parameters<typeof stateWords>[0]): string {
+  return state === 'in-use' ? 'not ready: look at its last check' : stateWords(state);
+}
