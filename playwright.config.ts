@@ -9,6 +9,7 @@ const baseURL = `http://127.0.0.1:${port}`;
 // Where the server keeps its database; a test that needs what no page makes, a second school, writes it there.
 const folder = path.join(os.tmpdir(), `sandbucket-e2e-${port}`);
 process.env.E2E_FOLDER = folder;
+process.env.E2E_DATABASE_URL ??= `file:${path.join(folder, 'e2e.db')}`;
 
 export default defineConfig({
   testDir: './tests/e2e',

@@ -1,4 +1,5 @@
-// The built program on a database of its own that is thrown away at the end. Playwright starts and stops it.
+// The built program on a database of its own that is thrown away at the end; on the one of E2E_DATABASE_URL when that is
+// set, which whoever set it throws away. Playwright starts and stops it.
 import { randomBytes } from 'node:crypto';
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import os from 'node:os';
@@ -21,7 +22,8 @@ process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
 stopOnSignals({ exitCode: 0, endWithParent: true });
 
 const log = beginLog(path.join(root, 'data', 'logs', 'serve-for-tests.log'));
-const [host, port, url] = ['127.0.0.1', Number(process.env.E2E_PORT), `file:${path.join(folder, 'e2e.db')}`];
+const [host, port] = ['127.0.0.1', Number(process.env.E2E_PORT)];
+const url = process.env.E2E_DATABASE_URL ?? `file:${path.join(folder, 'e2e.db')}`;
 const environment = serverEnvironment({ url, host, address: `http://${host}:${port}`, secret: randomBytes(32).toString('base64url') });
 
 const prepared = await prepareDatabase({ root, log, url });

@@ -6,7 +6,7 @@ const said = z.enum(idsOf(SAID)).nullable().default(null);
 const count = z.int().min(0).nullable().default(null);
 
 /** What the venue is like on that day. What nobody knows is null, and never passes the check. */
-export const VENUE_FIELDS = {
+const VENUE_FIELDS = {
   alarm: text,
   detection: z.enum(idsOf(DETECTION_THERE)).nullable().default(null),
   detectionNote: text,
@@ -29,7 +29,7 @@ export const VENUE_FIELDS = {
 };
 
 /** How packs get there. */
-export const TRAVEL_FIELDS = {
+const TRAVEL_FIELDS = {
   way: z.enum(idsOf(TRAVEL_WAYS)).nullable().default(null),
   vehicle: text,
   stops: text,
@@ -53,7 +53,6 @@ export const TRAVEL_FIELDS = {
 export const EventDetailsSchema = z.object({ ...VENUE_FIELDS, ...TRAVEL_FIELDS });
 export type EventDetails = z.output<typeof EventDetailsSchema>;
 export type VenueDetails = Pick<EventDetails, keyof typeof VENUE_FIELDS>;
-export type TravelDetails = Pick<EventDetails, keyof typeof TRAVEL_FIELDS>;
 
 /** Nothing is known yet. */
 export const NO_DETAILS: EventDetails = EventDetailsSchema.parse({});

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { NumberField } from '@/lib/content/model';
 import type { Answer } from '@/lib/core/document';
 import { partFaults } from './check-numbers';
+import { partsAboveWhole } from './held-parts';
 import { boxesOf, partsOf, valueOf } from './number-boxes';
 import { readTypedNumber } from './read-number';
 import { rangeInWords } from './say-value';
@@ -23,6 +24,7 @@ export function readBoxes(fields: readonly NumberField[], typed: Typed): { reado
   const fault = (box: string, message: string): undefined => { faults.push({ box, message }); return undefined; };
   const numbers = Object.fromEntries(fields.map((field) => [field.input, readField(field, typed, fault)]));
   for (const { path, expected } of partFaults(fields, new Map(Object.entries(numbers)))) fault(String(path[0]), `Enter ${expected}`);
+  for (const { input, message } of partsAboveWhole(numbers)) fault(input, message);
   return { numbers, faults };
 }
 

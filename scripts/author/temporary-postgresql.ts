@@ -60,7 +60,8 @@ function serverAccount(): Account | undefined {
 async function stopServer(server: ChildProcess, folder: string): Promise<void> {
   if (server.exitCode === null && server.signalCode === null) {
     const exited = once(server, 'exit');
-    server.kill('SIGINT');
+    // At once: nothing of it is kept, so nothing need be written down in order.
+    server.kill('SIGQUIT');
     await exited;
   }
   rmSync(folder, { recursive: true, force: true });

@@ -3,6 +3,7 @@ import { failureInWords } from '../start/failure-in-words.mjs';
 import { installWhenNeeded } from '../start/install.mjs';
 import { lastLines } from '../start/log.mjs';
 import { runChecks } from './checks.mjs';
+import { endToEndOnPostgresql } from './end-to-end-on-postgresql.mjs';
 import { endToEndTests } from './end-to-end-tests.mjs';
 import { bringSystemTools } from './system-tools.mjs';
 import { ONE_PASSED, oneFailed } from './tally.mjs';
@@ -27,7 +28,8 @@ export const STEPS = [
   { title: 'Dead code', needs: ['Database clients'], run: runChecks([['knip/bin/knip.js']]) },
   { title: 'Unit', needs: ['Database clients'], run: unitTests },
   { title: 'Build', needs: ['Database clients'], run: async (place) => fromResult(await build(place)) },
-  { title: 'End to end', needs: ['Build'], run: endToEndTests },
+  { title: 'End to end', needs: ['Build'], run: (place) => endToEndTests(place) },
+  { title: 'End to end on PostgreSQL', needs: ['Build'], run: endToEndOnPostgresql },
 ];
 
 /**

@@ -14,6 +14,15 @@ export function oneFailed(excerpt) {
 }
 
 /**
+ * Returns the outcome of a step that cannot be done here, with the reason.
+ * @param {string} reason
+ * @returns {Outcome}
+ */
+export function oneSkipped(reason) {
+  return { passed: 0, failed: 0, skipped: 1, excerpt: [reason] };
+}
+
+/**
  * @param {readonly Tally[]} tallies
  * @returns {Tally}
  */

@@ -34,13 +34,13 @@ test.describe('signing in', () => {
     expectQuiet(page, watched);
   });
 
-  test('leads to no other place', async ({ page }) => {
+  test('leads to no other place', { tag: '@same-on-both' }, async ({ page }) => {
     await page.goto(`/sign-in?then=${encodeURIComponent('//elsewhere.example/today')}`);
     await typeSignIn(page, SIGN_INS.organiser);
     await expect(page).toHaveURL('/today');
   });
 
-  test('has the way to verify a paper above the form', async ({ page }) => {
+  test('has the way to verify a paper above the form', { tag: '@same-on-both' }, async ({ page }) => {
     await page.setViewportSize({ width: 360, height: 740 });
     await page.goto('/sign-in');
     await expect(page.getByRole('link', { name: 'Verify the paper' })).toBeInViewport();

@@ -18,8 +18,8 @@ async function addPlace(page: Page, name: string): Promise<void> {
   await expect(page.getByRole('heading', { level: 1, name })).toBeVisible();
 }
 
-for (const [name, viewport] of [['a phone', PHONE], ['a desktop', DESKTOP]] as const) {
-  test.describe(`on ${name}`, () => {
+for (const [name, viewport, tag] of [['a phone', PHONE, []], ['a desktop', DESKTOP, ['@same-on-both']]] as const) {
+  test.describe(`on ${name}`, { tag: [...tag] }, () => {
     test.use({ viewport });
 
     test('a place with a room, its size and its air', async ({ page }) => {
@@ -167,7 +167,7 @@ test('a table is read, every faulty cell is named, and nothing is entered before
   expectQuiet(page, watched);
 });
 
-test('labels carry a code for each pack', async ({ page }) => {
+test('labels carry a code for each pack', { tag: '@same-on-both' }, async ({ page }) => {
   await addPack(page, 'Q-01');
   await page.getByRole('link', { name: 'Print its label' }).click();
   await expect(page.getByRole('img', { name: 'Code that opens the page of Q-01' })).toBeVisible();

@@ -147,7 +147,7 @@ test('an accepted stop condition changes the paper: both sign it as it is then, 
   await checking.context().close();
 });
 
-test('two programs that are not ours find both signatures in the file, and the certificate is there for everybody', async ({ browser, request }) => {
+test('two programs that are not ours find both signatures in the file, and the certificate is there for everybody', { tag: '@same-on-both' }, async ({ browser, request }) => {
   const folder = mkdtempSync(path.join(os.tmpdir(), 'sandbucket-signed-'));
   try {
     const file = path.join(folder, 'paper.pdf');

@@ -18,8 +18,8 @@ import { walkAll } from './support/whole-path/walk-all';
 const EXAMPLE = 'public/examples/good-hall.json';
 const { organiser, 'safety-officer': officer } = SIGN_INS;
 const WIDTHS = [
-  { name: 'a phone', stem: 'WP', viewport: { width: 360, height: 740 } },
-  { name: 'a desktop', stem: 'WD', viewport: { width: 1280, height: 900 } },
+  { name: 'a phone', stem: 'WP', viewport: { width: 360, height: 740 }, tag: [] },
+  { name: 'a desktop', stem: 'WD', viewport: { width: 1280, height: 900 }, tag: ['@same-on-both'] },
 ];
 
 function answersOfExample(): Answers {
@@ -54,8 +54,8 @@ async function makeAction(page: Page, overview: string): Promise<void> {
   await expect(page.locator('#actions').getByRole('listitem')).toHaveCount(1);
 }
 
-for (const { name, stem, viewport } of WIDTHS) {
-  test(`from a place without anything to a closed incident, on ${name}`, async ({ browser }, info) => {
+for (const { name, stem, viewport, tag } of WIDTHS) {
+  test(`from a place without anything to a closed incident, on ${name}`, { tag }, async ({ browser }, info) => {
     test.setTimeout(480_000);
     const [place, title, packs] = [`Path house ${stem}`, `Path ${stem}`, [`${stem}-01`, `${stem}-02`]];
     const [teacher, checking, stranger] = [await pageOf(browser, 'organiser', viewport), await pageOf(browser, 'safety-officer', viewport), await (await browser.newContext({ viewport })).newPage()];
@@ -133,7 +133,7 @@ for (const { name, stem, viewport } of WIDTHS) {
   });
 }
 
-test('signing in, walking, reading the result and handing over, by keyboard alone', async ({ browser, page }) => {
+test('signing in, walking, reading the result and handing over, by keyboard alone', { tag: '@same-on-both' }, async ({ browser, page }) => {
   test.setTimeout(240_000);
   const before = await pageOf(browser, 'organiser');
   await addPlaceWithRoom(before, 'Path house WK');

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { openDocument, type PdfDocument } from '../structure/document';
 import { signatureFields } from '../structure/fields';
 import { PdfFault } from '../structure/pdf-fault';
-import { LARGEST_FILE, readFile } from '../structure/read-file';
+import { LARGEST_FILE, type PdfFile, readFile } from '../structure/read-file';
 import { onlySigns } from './check-additions';
 import { checkSignature } from './check-signature';
 import type { FileCheck, Finding, SignatureReport, SignedCheck } from './file-check';
@@ -64,7 +64,13 @@ function additionsBetween({ file }: PdfDocument, [first]: readonly SignatureRepo
 /** What stands after the end of the last signature. */
 function uncovered({ file }: PdfDocument, signatures: readonly SignatureReport[]): readonly Finding[] {
   const end = signatures.at(-1)?.coversTo ?? 0;
-  return end === file.bytes.length ? [] : [{ kind: 'after-last-signature', start: end, end: file.bytes.length }];
+  if (end === file.bytes.length) return [];
+  return [{ kind: isCutOff(file) ? 'cut-off' : 'after-last-signature', start: end, end: file.bytes.length }];
+}
+
+/** What was begun after the last whole revision and has no end: the rest of it did not come along. */
+function isCutOff({ bytes, trailing }: PdfFile): boolean {
+  return /^\s*\d+ \d+ obj\b/.test(Buffer.from(bytes.subarray(bytes.length - trailing)).subarray(0, 40).toString('latin1'));
 }
 
 function sha256(bytes: Uint8Array): string {

@@ -11,9 +11,10 @@ import type { Span } from '../structure/objects';
  * - `certificate-period`: the certificate was not in force at the time the signature claims
  * - `timestamp`: the time stamp beside the signature does not fit it
  * - `after-last-signature`: bytes that no signature covers
+ * - `cut-off`: something begun after the last signature that is there, whose end is missing
  * - `not-permitted`: added between two signatures, and more than a signature
  */
-export type FindingKind = 'byte-range' | 'contents' | 'digest' | 'container' | 'certificate-period' | 'timestamp' | 'after-last-signature' | 'not-permitted';
+export type FindingKind = 'byte-range' | 'contents' | 'digest' | 'container' | 'certificate-period' | 'timestamp' | 'after-last-signature' | 'cut-off' | 'not-permitted';
 export interface Finding extends Span { readonly kind: FindingKind }
 
 /** One signature of a file. Name and times are what file and certificate say. */

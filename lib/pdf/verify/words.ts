@@ -1,5 +1,5 @@
 import type { PdfFaultKind } from '../structure/pdf-fault';
-import type { Finding, FindingKind, SignatureReport } from './file-check';
+import type { Finding, FindingKind, SignatureReport, SignedCheck } from './file-check';
 import type { FileVerdict } from './verdict';
 
 export interface VerdictWords {
@@ -29,6 +29,7 @@ export function verdictInWords(verdict: FileVerdict, formatDate: FormatDate): Ve
     case 'unfinished':
       return { tone: 'stop', heading: 'Not finished: a signature is missing', sentences: [`What was signed is unchanged, but there is no signature in the place for: ${verdict.check.unsignedRoles.map(roleInWords).join(', ')}. It is not in force.`] };
     case 'changed':
+      if (isOnlyCutOff(verdict.check)) return { tone: 'stop', heading: FAULTS.truncated.heading, sentences: [FAULTS.truncated.sentence, ...findingsInWords(verdict.check.findings, [])] };
       return { tone: 'stop', heading: 'Changed', sentences: ['This is not the file that was signed. Do not rely on it, not even on the parts that look right.', ...findingsInWords(verdict.check.findings, verdict.check.signatures)] };
     case 'foreign':
       return { tone: 'stop', heading: 'Not signed by this school', sentences: ['It has a signature, but this school does not vouch for the person or program that made it. A name in a signature proves nothing by itself.'] };
@@ -66,8 +67,14 @@ const FINDINGS: Readonly<Record<FindingKind, string>> = {
   'certificate-period': 'A signature claims a time at which its certificate was not valid',
   timestamp: 'A time stamp does not belong to its signature',
   'after-last-signature': 'Something was added or cut off after the last signature',
+  'cut-off': 'Something was begun here whose end is missing',
   'not-permitted': 'Something was changed between two signatures',
 };
+
+/** All that stands there is as it was signed, but not all of it is there. */
+function isOnlyCutOff({ findings, signatures }: SignedCheck): boolean {
+  return findings.every(({ kind }) => kind === 'cut-off') && signatures.every((signature) => signature.findings.length === 0);
+}
 
 function findingsInWords(ofFile: readonly Finding[], signatures: readonly SignatureReport[]): readonly string[] {
   return [...signatures.flatMap(({ findings }) => findings), ...ofFile].map(({ kind, start, end }) => `${FINDINGS[kind]} (bytes ${start} to ${end}).`);

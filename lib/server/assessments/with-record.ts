@@ -28,11 +28,12 @@ export async function withRecord(actor: Actor, version: VersionRecord, now: Date
   since.setUTCFullYear(since.getUTCFullYear() - YEARS_BACK);
   const logged = await loggedAt(database(), scope, version.siteId, since);
   const seen = recordForEngine(content.scenarios, logged.incidents, sessionsToExposure(logged.sessions, { from: since, to: now, flies: logged.flies }));
-  const { record: _older, ...settings } = version.settings;
-  if (Object.keys(seen).length === 0) return { ...version, settings };
+  // A version that came back still carries the record it was handed over with.
+  const without = { ...version, settings: { ...version.settings, record: undefined } };
+  if (Object.keys(seen).length === 0) return without;
   const before = await Promise.all(logged.inForce.map((id) => readVersion(database(), scope, id)));
   const record = cautiousRecord(seen, productsOf(content, version), before.flatMap((one) => productsOfSigned(one)));
-  return { ...version, settings: { ...settings, record } };
+  return { ...without, settings: { ...without.settings, record } };
 }
 
 const productsOf = (content: Content, version: VersionRecord) => preventiveProducts(content, documentOf(version));

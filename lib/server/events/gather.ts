@@ -32,9 +32,9 @@ export async function eventInFull(actor: Actor, eventId: string, now = new Date(
   return { ...material, lines: judgedLines(checkEvent(checkFacts(material)), event.acceptances) };
 }
 
-/** Of several signed assessments of a site the one that holds, and of those the latest. */
+/** The latest signed assessment of a site; of several, one that is suspended first: nobody leaves past a suspension. */
 async function restsOn(actor: Actor, versions: readonly SiteAssessment[]): Promise<Rests | null> {
   const signed = versions.filter(({ state, signedAt }) => state === 'signed' && signedAt !== null);
-  const version = signed.find(({ suspensions, reviewRequests }) => suspensions.length === 0 && reviewRequests.length === 0) ?? signed[0];
+  const version = signed.find(({ suspensions }) => suspensions.length > 0) ?? signed[0];
   return version === undefined ? null : { version, scored: await keptResult(actor, version.id) };
 }

@@ -1,4 +1,3 @@
-import path from 'node:path';
 import { hash } from '@node-rs/argon2';
 import { openDatabase } from '@/lib/db/client';
 import { createSchool } from '@/lib/db/people/create-school';
@@ -7,9 +6,9 @@ import { OTHER_OFFICER, OTHER_SCHOOL } from './sign-ins';
 
 /** Makes another school in the server's database, as no page can: the first run is open once. */
 export async function makeSecondSchool(): Promise<void> {
-  const folder = process.env.E2E_FOLDER;
-  if (folder === undefined) throw new Error('E2E_FOLDER is set by playwright.config.ts');
-  const db = openDatabase(`file:${path.join(folder, 'e2e.db')}`);
+  const url = process.env.E2E_DATABASE_URL;
+  if (url === undefined) throw new Error('E2E_DATABASE_URL is set by playwright.config.ts');
+  const db = openDatabase(url);
   try {
     const passwordHash = await hash(OTHER_OFFICER.password);
     await runInTransaction(db, (tx) => createSchool(tx, {

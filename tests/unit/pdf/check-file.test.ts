@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { checkFile } from '@/lib/pdf/verify/check-file';
 import type { FileCheck } from '@/lib/pdf/verify/file-check';
+import { verdictOf } from '@/lib/pdf/verify/verdict';
+import { verdictInWords } from '@/lib/pdf/verify/words';
 import { appendRevision } from '@/lib/pdf/sign/append-revision';
 import { openForSigning } from '@/lib/pdf/sign/open-for-signing';
 import { openDocument } from '@/lib/pdf/structure/document';
@@ -108,6 +110,15 @@ describe('a file that was cut or added to', () => {
       if (length === sample.prepared.length) expect(result).toMatchObject({ state: 'unchanged', unsignedRoles: ['Officer'] });
       else expect(result.state).not.toBe('unchanged');
     }), { numRuns: 200 });
+  });
+
+  it('says that its end is missing where it was cut in the middle of the last signature’s revision', () => {
+    for (const left of [40, 300, 3000]) {
+      const cut = check(sample.signed.subarray(0, sample.signed.length - left));
+      expect(cut).toMatchObject({ state: 'changed', findings: [{ kind: 'cut-off' }] });
+      expect(verdictInWords(verdictOf(cut, { state: 'in-force' }), String)).toMatchObject({ tone: 'stop', heading: 'Cut off' });
+    }
+    expect(check(Buffer.concat([sample.signed, Buffer.from('\n% more\n')]))).toMatchObject({ state: 'changed', findings: [{ kind: 'after-last-signature' }] });
   });
 
   it('cut back to one signature it is not finished', () => { expect(check(sample.signed.subarray(0, sample.prepared.length))).toMatchObject({ unsignedRoles: ['Officer'] }); });

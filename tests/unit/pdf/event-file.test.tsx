@@ -92,8 +92,7 @@ describe.each(['A4', 'LETTER'] as const)('the papers of an event on %s', (format
   it('are one page of response and of briefing at every length in between', async () => {
     for (const letters of [30, 70, 100, 140, 170]) {
       const site = { ...facts.site, address: long(letters), meetingPlace: long(letters), secondMeetingPlace: long(letters) };
-      const made = await render(responseCard({ ...facts, site, guidance: wordsOfPlace(site, '555 0102') }));
-      expect(pagesOf(made), `${letters} letters`).toHaveLength(1);
+      for (const make of [responseCard, briefingSheet]) expect(pagesOf(await render(make({ ...facts, site, guidance: wordsOfPlace(site, '555 0102') }))), `${letters} letters`).toHaveLength(1);
     }
   }, 120_000);
 

@@ -56,6 +56,17 @@ describe('a part of another number', () => {
   });
 });
 
+describe('people near the table', () => {
+  const question = edition2.questions.find(({ id }) => id === 'room-people');
+  const fields = question?.kind === 'number' ? question.fields : [];
+
+  it('are never more than those in the room, at their own box', () => {
+    expect(readBoxes(fields, { peopleRoom: '12', peopleNear: '13' }).faults).toEqual([{ box: 'peopleNear', message: 'Enter a number from 0 to 12: these are part of the 12 above' }]);
+    expect(readBoxes(fields, { peopleRoom: '12', peopleNear: '12' }).faults).toEqual([]);
+    expect(readBoxes(fields, { peopleNear: '13' }).faults).toEqual([]);
+  });
+});
+
 describe('a figure of an earlier edition', () => {
   const size = edition2.questions.find((question) => question.id === 'room-size');
   const fields = size?.kind === 'number' ? size.fields : [];
