@@ -30,7 +30,7 @@ export function SignatureAppearance({ model }: { readonly model: SignatureAppear
       <Page size={[model.width, model.height]} style={styles.page}>
         <View style={[styles.box, { height: model.height }]} wrap={false}>
           <Words style={[styles.name, { fontSize: nameSize(model.name) }]}>{model.name}</Words>
-          <Words style={styles.line}>{model.post}</Words>
+          <Words style={[styles.line, styles.two]}>{model.post}</Words>
           <Words style={styles.line}>{model.reason}</Words>
           <Words style={styles.line}>{model.when}</Words>
           <Words style={styles.line}>{model.certificate}</Words>
@@ -49,6 +49,8 @@ function nameSize(name: string): number {
 const styles = StyleSheet.create({
   page: { backgroundColor: COLOUR.sheet, color: COLOUR.ink, fontFamily: PAPER_FONTS, fontSize: TYPE.small },
   box: { borderWidth: 1.5, borderColor: COLOUR.ink, paddingHorizontal: 8, paddingVertical: 5, justifyContent: 'space-between' },
-  name: { fontWeight: 700 },
+  // Name and post in full stand in the first section and in the certificate.
+  name: { fontWeight: 700, maxLines: 2, textOverflow: 'ellipsis' },
+  two: { maxLines: 2, textOverflow: 'ellipsis' },
   line: { fontSize: TYPE.small },
 });

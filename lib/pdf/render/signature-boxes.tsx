@@ -11,7 +11,7 @@ export type SigningRole = 'Preparer' | 'Officer';
 export interface SignatureBoxSize { readonly width: number; readonly height: number }
 
 const GAP = 14;
-const HEIGHT = 98;
+const HEIGHT = 106;
 const ABOVE_FOOTER = 8;
 /** Above the box stands whose it is. */
 const LABEL = 26;

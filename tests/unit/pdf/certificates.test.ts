@@ -16,7 +16,7 @@ let person: KeyedCertificate;
 beforeAll(async () => {
   authority = await createAuthority({ schoolName, now, serial: '40'.repeat(16) });
   person = await issuePersonCertificate({ authority, name: 'Łukasz Πάππος 王', schoolName, email: 'l@tern-lane.example', now, serial: '41'.repeat(16) });
-});
+}, 60_000);
 
 const described = (der: Uint8Array) => runTool('openssl', ['x509', '-noout', '-text', '-nameopt', 'utf8,sep_comma_plus', '-in', asFile(certificatePem(der), 'a.pem')]).text;
 

@@ -4,6 +4,7 @@ import { checkFile } from '@/lib/pdf/verify/check-file';
 import type { FileCheck } from '@/lib/pdf/verify/file-check';
 import { verdictOf } from '@/lib/pdf/verify/verdict';
 import { verdictInWords } from '@/lib/pdf/verify/words';
+import { signatureBoxSize } from '@/lib/pdf/render/signature-boxes';
 import { appendRevision } from '@/lib/pdf/sign/append-revision';
 import { openForSigning } from '@/lib/pdf/sign/open-for-signing';
 import { openDocument } from '@/lib/pdf/structure/document';
@@ -18,12 +19,13 @@ import { signAs, SIGNED_AT } from '@/tests/support/pdf/signed-paper';
 import { signedSample, type SignedSample } from '@/tests/support/pdf/signed-sample';
 import { signatureParts } from '@/tests/support/pdf/signature-parts';
 
+const SIZE = signatureBoxSize('A4');
 let sample: SignedSample;
 let check: (pdf: Uint8Array) => FileCheck;
 beforeAll(async () => {
   sample = await signedSample();
   check = (pdf) => checkFile(pdf, { authorities: [sample.school.authority.certificate] });
-});
+}, 60_000);
 
 const kinds = (result: FileCheck) => ('signatures' in result ? [...result.signatures.flatMap(({ findings }) => findings), ...result.findings].map(({ kind }) => kind) : []);
 const buffer = (bytes: Uint8Array) => Buffer.from(bytes);
@@ -160,7 +162,7 @@ describe('what was added after a signature', () => {
     })],
     ['another place for the second signature', (pdf) => added(pdf, (document) => {
       const field = signatureFields(document)[1];
-      return [[field!.ref.number, withEntries(field!.widget, { Rect: arrayOf([0, 0, 234.64, 112]) })]];
+      return [[field!.ref.number, withEntries(field!.widget, { Rect: arrayOf([0, 0, SIZE.width, SIZE.height]) })]];
     })],
   ])('is found between two of them: %s', async (_, change) => {
     const altered = change(sample.prepared);

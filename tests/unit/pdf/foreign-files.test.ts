@@ -8,7 +8,7 @@ import { asFile, runTool } from '@/tests/support/pdf/tools';
 import { temporaryFolder } from '@/tests/support/temporary-folder';
 
 let sample: SignedSample;
-beforeAll(async () => { sample = await signedSample(); });
+beforeAll(async () => { sample = await signedSample(); }, 60_000);
 const check = (pdf: Uint8Array, largest?: number) => checkFile(pdf, { authorities: [sample.school.authority.certificate], largest });
 
 /** The signed file as another program saves it anew. */

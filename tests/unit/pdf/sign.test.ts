@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { certificatePem } from '@/lib/pdf/certificates/pem';
+import { signatureBoxSize } from '@/lib/pdf/render/signature-boxes';
 import { addSignatureFields } from '@/lib/pdf/sign/add-signature-fields';
 import { signField } from '@/lib/pdf/sign/sign-field';
 import { renderSample } from '@/tests/support/pdf/sample-paper';
@@ -9,8 +10,9 @@ import { signedSample, type SignedSample } from '@/tests/support/pdf/signed-samp
 import { signatureParts } from '@/tests/support/pdf/signature-parts';
 import { asFile, runTool, textOf } from '@/tests/support/pdf/tools';
 
+const SIZE = signatureBoxSize('A4');
 let sample: SignedSample;
-beforeAll(async () => { sample = await signedSample(); });
+beforeAll(async () => { sample = await signedSample(); }, 60_000);
 
 const pdfsig = (pdf: Uint8Array) => runTool('pdfsig', [asFile(pdf)]).text.split(/Signature #\d:/).slice(1);
 
@@ -120,7 +122,7 @@ describe('signing', () => {
   });
 
   it('puts a field on a page that is there, once for each role, and only into a file without a form', async () => {
-    const place = { page: 0, rectangle: [0, 0, 234.64, 112] as const, appearance: await emptyPlace() };
+    const place = { page: 0, rectangle: [0, 0, SIZE.width, SIZE.height] as const, appearance: await emptyPlace() };
     expect(() => addSignatureFields(sample.unsigned, [{ ...place, role: 'Officer', page: 7 }])).toThrow('no page 7');
     expect(() => addSignatureFields(sample.unsigned, [{ ...place, role: 'Officer' }, { ...place, role: 'Officer' }])).toThrow('two of one role');
     expect(() => addSignatureFields(sample.unsigned, [])).toThrow('no fields');

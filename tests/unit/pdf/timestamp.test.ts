@@ -24,7 +24,7 @@ function localService(): TimestampClient {
 }
 
 let sample: SignedSample;
-beforeAll(async () => { sample = await signedSample(); });
+beforeAll(async () => { sample = await signedSample(); }, 60_000);
 const check = (pdf: Uint8Array) => checkFile(pdf, { authorities: [sample.school.authority.certificate] });
 
 describe('a signature with a time stamp', () => {

@@ -50,7 +50,7 @@ describe.each(ENGINES_HERE)('events on %s', (engine) => {
   }
   type Setting = Awaited<ReturnType<typeof setting>>;
 
-  async function signedBy({ db, scope, organiser, officer, eventId, read }: Setting, documentId = 'file-1'): Promise<void> {
+  async function handedBy({ db, scope, organiser, officer, eventId, read }: Setting, documentId: string): Promise<void> {
     const key = (id: string, digit: string) => ({ id, certificate: bytes(id), fingerprint: hash(digit), sealedKey: 'sealed', validFrom: AT, validUntil: AT });
     if ((await db.signingAuthority.count({ where: scope })) === 0) {
       await keepAuthority(db, officer, AT, key('authority', 'a'));
@@ -59,6 +59,11 @@ describe.each(ENGINES_HERE)('events on %s', (engine) => {
     }
     const document = { id: documentId, number: `SB-${documentId}`, kind: 'event' as const, title: 'File', format: 'A4' as const, language: 'en-GB', fingerprint: documentId, of: { eventId }, bytes: [bytes('file'), bytes(`${documentId} signed once`)] as const, data: bytes('data') };
     idOf(await handOverEvent(db, organiser, later(1), { eventId, revision: (await read()).revision, officerId: officer.personId, versionId: null, document, signature: { part: 'preparer', signerId: organiser.personId, signerName: 'K. M.', signerPost: 'teacher', certificateId: 'of-teacher', certificateFingerprint: hash('b') } }));
+  }
+
+  async function signedBy(all: Setting, documentId = 'file-1'): Promise<void> {
+    const { db, officer, eventId, read } = all;
+    await handedBy(all, documentId);
     idOf(await signEvent(db, officer, later(2), { eventId, revision: (await read()).revision, openLines: [], signature: { part: 'officer', signerId: officer.personId, signerName: 'R. O.', signerPost: 'officer', certificateId: 'of-officer', certificateFingerprint: hash('c') }, file: { documentId, number: `SB-${documentId}`, before: 1, bytes: bytes(`${documentId} signed twice`) } }));
   }
 
@@ -129,11 +134,17 @@ describe.each(ENGINES_HERE)('events on %s', (engine) => {
   it('void the file that waits when they are returned or a line is let stand', async () => {
     const all = await setting();
     const { db, scope, organiser, officer, eventId, read } = all;
-    expect(await returnEvent(db, organiser, later(1), eventId, 'no')).toMatchObject({ ok: false });
-    await signedBy(all);
-    expect(await returnEvent(db, officer, later(3), eventId, 'too late')).toMatchObject({ ok: false });
-    expect((await read()).state).toBe('signed');
-    expect(await db.document.count({ where: { ...scope, eventId, replacedAt: null } })).toBe(1);
+    const waiting = () => db.document.count({ where: { ...scope, eventId, state: 'part-signed', replacedAt: null } });
+    const line = { lineId: 'packs-watch', words: 'Under watch: W-07.', reason: 'seen', line: { mayBeAccepted: true, open: true } };
+    await handedBy(all, 'file-1');
+    expect(await acceptLineOf(db, officer, later(3), eventId, { ...line, line: { mayBeAccepted: false, open: true } })).toMatchObject({ ok: false });
+    expect(await waiting()).toBe(1);
+    idOf(await acceptLineOf(db, officer, later(3), eventId, line));
+    expect([await waiting(), (await read()).state]).toEqual([0, 'with-officer']);
+    await handedBy(all, 'file-2');
+    expect(await returnEvent(db, organiser, later(5), eventId, 'no')).toMatchObject({ ok: false });
+    idOf(await returnEvent(db, officer, later(5), eventId, 'too many packs'));
+    expect([await waiting(), (await read()).state, (await read()).returnedReason]).toEqual([0, 'returned', 'too many packs']);
   });
 
   it('let the venue describe itself by a link, and nobody by one that was taken back', async () => {
@@ -153,6 +164,6 @@ describe.each(ENGINES_HERE)('events on %s', (engine) => {
     expect(await findEventLink(db, 'seal')).toMatchObject({ openedCount: 1, answeredByName: 'Ada Mill' });
     idOf(await revokeEventLink(db, organiser, later(6), { eventId, linkId: link.id }, () => true));
     expect(await describeArea(db, by, later(7), { areaId: null, revision: 0, area: areaForTest({ name: 'Too late' }) })).toMatchObject({ ok: false });
-    expect(await db.auditEntry.count({ where: { ...scope, personId: null, name: 'Ada Mill (by link)' } })).toBeGreaterThan(0);
+    expect(await db.auditEntry.count({ where: { ...scope, actorId: null, actorName: 'Ada Mill (by link)' } })).toBeGreaterThan(0);
   });
 });
