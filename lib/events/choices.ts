@@ -61,7 +61,7 @@ export const HALL_SHARED = [
 ] as const satisfies readonly Choice[];
 
 export const DAMAGED_THERE = [
-  { id: 'venue-spot', label: 'It stays at the venue’s outdoor spot until the collector fetches it' },
+  { id: 'venue-spot', label: 'It stays at the venue’s outdoor spot until its collection' },
   { id: 'collector', label: 'It leaves as the collector says' },
   { id: 'not-sure', label: 'Not sure' },
 ] as const satisfies readonly Choice[];

@@ -1,8 +1,5 @@
 import { z } from 'zod';
 import { line, optionalLine } from '@/lib/forms/fields';
-import { labelKey } from '@/lib/packs/pack';
-import { isolationOf, type PackHistory } from '@/lib/packs/pack-history';
-import type { NewState } from '@/lib/packs/states/new-state';
 import type { Facts } from './facts';
 import type { IncidentRecord } from './incident';
 import { type Decision, NOT_OPEN } from './standing';
@@ -18,12 +15,19 @@ export const WrongPackSchema = z.object({
 });
 export type WrongPack = z.output<typeof WrongPackSchema>;
 
+/** What the register says of the pack: why it is isolated, the latest change first; null when it is not. */
+export interface NamedPack {
+  readonly label: string;
+  readonly isolation: readonly { readonly from: string | null; readonly cause: string | null; readonly incidentId: string | null; readonly reason: string }[] | null;
+}
+
 interface Righted {
   readonly before: Facts['packs'];
   readonly after: Facts['packs'];
   /** the pack that was meant; isolated like any other of an incident */
   readonly added: Facts['packs'];
-  readonly state: NewState;
+  readonly to: 'watch' | 'retired';
+  readonly reason: string;
 }
 
 /**
@@ -31,19 +35,22 @@ interface Righted {
  * isolated it. A sign seen on it, another incident or a hand of somebody keeps it where it is. It goes to watch, or back to
  * retired: a check comes before its next charge, as for any pack that was away.
  */
-export function rightWrongPack(incident: Pick<IncidentRecord, 'id' | 'number' | 'state' | 'facts'>, history: PackHistory, { insteadLabel, reason }: Pick<WrongPack, 'insteadLabel' | 'reason'>): Decision<Righted> {
-  const { pack } = history;
-  const before = incident.facts.packs;
-  const named = before.find(({ label }) => labelKey(label) === labelKey(pack.label));
+export function rightWrongPack(incident: Pick<IncidentRecord, 'id' | 'number' | 'state' | 'facts'>, { label, isolation }: NamedPack, { insteadLabel, reason }: Pick<WrongPack, 'insteadLabel' | 'reason'>): Decision<Righted> {
   if (incident.state === 'closed') return { ok: false, why: [NOT_OPEN] };
-  const isolation = isolationOf(history);
-  if (isolation === null) return { ok: false, why: [`${pack.label} is not isolated: correct the packs of the incident instead`] };
-  if (!isolation.changes.some(({ incidentId }) => incidentId === incident.id)) return { ok: false, why: [`This incident did not isolate ${pack.label}`] };
-  const others = isolation.changes.filter(({ cause, incidentId }) => cause !== null && incidentId !== incident.id);
-  if (others.length > 0) return { ok: false, why: [`${pack.label} is isolated for another reason too: ${others.map((change) => change.reason).join('; ')}`] };
-  if (insteadLabel !== null && labelKey(insteadLabel) === labelKey(pack.label)) return { ok: false, why: ['This is the same label'] };
-  const known = insteadLabel !== null && before.some(({ label }) => labelKey(label) === labelKey(insteadLabel));
-  const added = insteadLabel === null || known ? [] : [{ label: insteadLabel, part: named?.part ?? 'involved' }];
-  const to = isolation.changes.at(-1)?.from === 'retired' ? 'retired' : 'watch';
-  return { ok: true, change: { before, after: [...before.filter((one) => one !== named), ...added], added, state: { to, reason: `Named by mistake in incident ${incident.number}: ${reason}`, cause: null, incidentId: incident.id } } };
+  if (isolation === null) return { ok: false, why: [`${label} is not isolated: correct the packs of the incident instead`] };
+  if (!isolation.some(({ incidentId }) => incidentId === incident.id)) return { ok: false, why: [`This incident did not isolate ${label}`] };
+  const others = isolation.filter(({ cause, incidentId }) => cause !== null && incidentId !== incident.id);
+  if (others.length > 0) return { ok: false, why: [`${label} is isolated for another reason too: ${others.map((change) => change.reason).join('; ')}`] };
+  if (insteadLabel !== null && same(insteadLabel, label)) return { ok: false, why: ['This is the same label'] };
+  const before = incident.facts.packs;
+  const named = before.find((pack) => same(pack.label, label));
+  const added = insteadLabel === null || before.some((pack) => same(pack.label, insteadLabel)) ? [] : [{ label: insteadLabel, part: named?.part ?? 'involved' }];
+  const to = isolation.at(-1)?.from === 'retired' ? 'retired' : 'watch';
+  return { ok: true, change: { before, after: [...before.filter((one) => one !== named), ...added], added, to, reason: `Named by mistake in incident ${incident.number}: ${reason}` } };
+}
+
+/** As the register compares labels: capital letters and blanks make no other pack. */
+function same(one: string, other: string): boolean {
+  const key = (label: string): string => label.trim().replace(/\s+/gu, ' ').toLowerCase();
+  return key(one) === key(other);
 }

@@ -36,10 +36,13 @@ export interface IncidentPaperFacts {
 /** The paper of one incident, signed by the safety officer: the record, what was corrected, what follows. */
 export function incidentPaper(facts: IncidentPaperFacts): Paper {
   const { number, incidentNumber, title, school, when, state, format, language, madeAt, fingerprint, verifyAt, twinAt, officer } = facts;
+  const short = title.length <= TITLE_LETTERS;
+  const fits = facts.facts.reduce((sum, fact) => sum + linesOf(fact), 0) <= COVER_LINES;
   return {
-    kind: 'incident', number, title: `Incident ${incidentNumber}: ${title}`, subtitle: `${school}, ${when}. State: ${state}.`, format, language, author: school, madeAt, fingerprint, verifyAt, twinAt,
-    cover: [...openNotice(facts), { kind: 'facts', rows: facts.facts.map(({ name, value, corrections }) => (corrections.length === 0 ? { name, value } : { name, value, under: corrections.join(' ') })) }, text(`Recorded by ${facts.recordedBy}.`), text(facts.caution, 'quiet')],
+    kind: 'incident', number, title: short ? `Incident ${incidentNumber}: ${title}` : `Incident ${incidentNumber}`, subtitle: `${short ? '' : `${title}. `}${school}, ${when}. State: ${state}.`, format, language, author: school, madeAt, fingerprint, verifyAt, twinAt,
+    cover: [...openNotice(facts), { kind: 'facts', rows: fits ? facts.facts.map(inFull) : facts.facts.map(inShort) }, text(`Recorded by ${facts.recordedBy}.`), text(facts.caution, 'quiet')],
     sections: [
+      ...(fits ? [] : [{ id: 'record', title: 'The record in full', blocks: [{ kind: 'facts' as const, rows: facts.facts.filter(isLong).map(inFull) }] }]),
       { id: 'packs', title: 'Packs, and where each one is', blocks: [packsTable(facts)] },
       { id: 'people', title: 'Who was affected', blocks: [text('Roles and initials. No names stand on this paper.', 'quiet'), personsTable(facts), text(photoWords(facts.photoHashes))] },
       { id: 'afterwards', title: 'Afterwards', blocks: [followUpList(facts), actionsTable(facts), text(reviewWords(facts.reviews)), text(logWords(facts.logEnd), 'quiet')] },
@@ -47,6 +50,21 @@ export function incidentPaper(facts: IncidentPaperFacts): Paper {
     signatures: [{ field: 'Officer', title: 'Safety officer', name: officer.name, post: officer.post }],
   };
 }
+
+/** A longer title takes too much of the cover in its large letters. */
+const TITLE_LETTERS = 60;
+
+type Fact = IncidentPaperFacts['facts'][number];
+
+/** Lines of facts that the cover of either format takes, with the signature below; letters of a line, on the short side. */
+const COVER_LINES = 24;
+const LINE_LETTERS = 58;
+const linesOf = ({ value, corrections }: Fact): number => Math.max(1, Math.ceil(value.length / LINE_LETTERS)) + Math.ceil(corrections.join(' ').length / LINE_LETTERS);
+
+/** What takes more than a line does not stay on a cover that is too full. */
+const isLong = (fact: Fact): boolean => linesOf(fact) > 1;
+const inFull = ({ name, value, corrections }: Fact) => (corrections.length === 0 ? { name, value } : { name, value, under: corrections.join(' ') });
+const inShort = (fact: Fact) => (isLong(fact) ? { name: fact.name, value: fact.corrections.length === 0 ? 'in section 1' : 'in section 1, with what was corrected' } : inFull(fact));
 
 function openNotice({ open }: IncidentPaperFacts): readonly Block[] {
   return open.length === 0 ? [] : [{ kind: 'notice', title: 'Not closed yet', text: `${open.join('. ')}.`, presses: true }];

@@ -7,6 +7,7 @@ import type { Action } from '@/lib/access/table';
 import { findMember, type Member } from '@/lib/db/people/find-member';
 import { auth } from './auth/auth';
 import { database } from './database';
+import { rememberedSchool } from './emergency/remembered-school';
 import { PATH_HEADER } from './forwarded-headers';
 import { ownPath } from './own-path';
 
@@ -16,7 +17,7 @@ export type Actor = Member;
 /** Returns who asks, or null. Looked up once per request; a closed account is nobody from the next request on. */
 export const currentActor = cache(async (): Promise<Actor | null> => {
   const session = await auth().api.getSession({ headers: await headers() });
-  return session ? findMember(database(), session.user.id) : null;
+  return session ? findMember(database(), session.user.id, await rememberedSchool()) : null;
 });
 
 /** Returns who asks; somebody who is not signed in is led to the sign-in and back to this page afterwards. */

@@ -9,6 +9,7 @@ export interface TodayFacts {
   readonly sessions: readonly SessionFact[];
   readonly incidents: readonly IncidentFact[];
   readonly actions: readonly ActionFact[];
+  readonly events: readonly EventFact[];
   readonly setUp: SetUp;
 }
 
@@ -70,6 +71,20 @@ export interface ActionFact {
   readonly daysLeft: number;
   /** it settles a stop condition */
   readonly ofStop: boolean;
+}
+
+/** An event that is still to come. */
+export interface EventFact {
+  readonly id: string;
+  readonly title: string;
+  readonly state: 'draft' | 'with-officer' | 'returned' | 'signed';
+  readonly preparer: string;
+  readonly isMine: boolean;
+  /** it was handed to the reader */
+  readonly isForMe: boolean;
+  /** of one that lies with the officer: the file is signed by its preparer as it stands */
+  readonly preparerSigned: boolean;
+  readonly daysLeft: number;
 }
 
 /** What a school has of the things without which nothing begins. */

@@ -1,3 +1,4 @@
+import { eventItems } from './event-items';
 import type { TodayFacts } from './facts';
 import { firstSteps } from './first-steps';
 import type { TodayItem } from './item';
@@ -16,7 +17,7 @@ export interface Today {
 
 /** What needs the reader: packs before papers, papers before plans. Only what presses is called now. */
 export function todayOf(facts: TodayFacts): Today {
-  const items = [...packItems(facts), ...paperItems(facts), ...incidentItems(facts), ...sessionItems(facts), ...actionItems(facts), ...firstSteps(facts)];
+  const items = [...packItems(facts), ...paperItems(facts), ...incidentItems(facts), ...sessionItems(facts), ...actionItems(facts), ...eventItems(facts.events), ...firstSteps(facts)];
   const pressing = items.filter(({ urgency }) => urgency === 'now');
   return { title: titleOf(pressing.length, facts), now: pressing, soon: items.filter(({ urgency }) => urgency === 'soon'), mayCharge: facts.papers.every(({ standing }) => standing === null || stillHolds(standing)) };
 }

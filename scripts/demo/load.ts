@@ -1,6 +1,7 @@
 import type { Db } from '@/lib/db/client';
 import { assessmentStory } from './assessment-story';
 import { calendarOf } from './calendar';
+import { eventStory } from './event-story';
 import { incidentStory } from './incident-story';
 import { makePeople, SCHOOL } from './people';
 import { makePlaces } from './places';
@@ -28,7 +29,7 @@ export async function loadDemo({ db, today, password, address }: DemoSettings): 
   const days = sessionDays(world);
   const dented = days.at(-16);
   await inOrderOfTime([
-    ...registerStory(world), ...sessionStory(world), ...incidentStory(world), ...assessmentStory(world),
+    ...registerStory(world), ...sessionStory(world), ...incidentStory(world), ...assessmentStory(world), ...eventStory(world),
     ...(dented === undefined ? [] : [collected(world, dented + COLLECTED_AFTER_DAYS, 'W-11')]),
   ]);
 }

@@ -10,7 +10,7 @@ const FIRST_PORT = 3210;
 /**
  * Runs Playwright, all of it or the files that are named, and counts its report.
  * @param {import('../start/install.mjs').Workplace} place
- * @param {{ words?: readonly string[], env?: NodeJS.ProcessEnv }} [options] what Playwright is told beside the reporter
+ * @param {{ words?: readonly string[], env?: Readonly<Record<string, string>> }} [options] what Playwright is told beside the reporter
  * @returns {Promise<import('./tally.mjs').Outcome>}
  */
 export async function endToEndTests(place, { words = [], env = {} } = {}) {

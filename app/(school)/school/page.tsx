@@ -31,7 +31,7 @@ export default async function SchoolPage() {
         <Section id="writing" title="Measuring and printing"><div className="stack fields"><WritingFields values={school} /></div></Section>
         <p className="row"><FormSubmit>Save</FormSubmit></p>
       </ActionForm>
-      <Section id="more" title="Also of the school"><ul className="rows"><li><Link href="/school/limits" prefetch={false}>Your own limits for packs</Link></li><li><Link href="/school/data" prefetch={false}>Data of the school: take it out, how long it is kept</Link></li></ul></Section>
+      <Section id="more" title="Also of the school"><ul className="rows"><li><Link href="/school/limits" prefetch={false}>Your own limits for packs</Link></li><li><Link href="/school/export" prefetch={false}>Data of the school: export it, say how long it is kept</Link></li></ul></Section>
       <CertificatePart certificate={certificate} style={school} />
     </Sheet>
   );

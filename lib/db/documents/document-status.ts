@@ -34,7 +34,8 @@ const WITH_STATUS = {
     },
   },
   incident: { select: { followUps: { where: { kind: 'reopened' }, orderBy: { at: 'desc' }, take: 1, select: { at: true } } } },
-  event: { select: { endsAt: true, cancelledAt: true } },
+  // A venue's file rests on the assessment of its site, so it is suspended with it.
+  event: { select: { endsAt: true, cancelledAt: true, version: { select: { suspensions: { where: { liftedAt: null }, orderBy: { at: 'asc' }, take: 1, select: { at: true, reason: true } } } } } },
 } as const;
 
 /** The paper that a file is, by the SHA-256 of its bytes, in whatever school; null when no school here has it. */
@@ -57,11 +58,12 @@ interface Row {
     readonly suspensions: readonly { readonly at: Date; readonly reason: string }[]; readonly reviewRequests: readonly { readonly at: Date }[];
   } | null;
   readonly incident: { readonly followUps: readonly { readonly at: Date }[] } | null;
-  readonly event: { readonly endsAt: Date; readonly cancelledAt: Date | null } | null;
+  readonly event: { readonly endsAt: Date; readonly cancelledAt: Date | null; readonly version: { readonly suspensions: readonly { readonly at: Date; readonly reason: string }[] } | null } | null;
 }
 
 function record({ school, version, incident, event, ...row }: Row): DocumentRecord {
   const [reopened] = incident?.followUps ?? [];
+  const [suspension] = version?.suspensions ?? event?.version?.suspensions ?? [];
   return {
     number: row.number, title: row.title, kind: row.kind, state: row.state, createdAt: row.createdAt, replacedAt: row.replacedAt,
     schoolName: school.name, timeZone: school.timeZone, locale: school.locale,
@@ -69,8 +71,8 @@ function record({ school, version, incident, event, ...row }: Row): DocumentReco
     supersededAt: version?.supersededAt ?? null,
     reviewBy: version?.reviewBy ?? null,
     eventEndsAt: event?.endsAt ?? null,
-    suspendedAt: version?.suspensions[0]?.at ?? null,
-    suspendedWhy: version?.suspensions[0]?.reason ?? null,
+    suspendedAt: suspension?.at ?? null,
+    suspendedWhy: suspension?.reason ?? null,
     reviewAskedAt: version?.reviewRequests[0]?.at ?? (reopened !== undefined && reopened.at > row.createdAt ? reopened.at : null),
   };
 }

@@ -1,7 +1,7 @@
 import type { Db } from '../client';
 import type { SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
-import type { DocumentKind } from './write-document';
+import { DATA_REVISION, type DocumentKind } from './write-document';
 
 export interface StoredFile { readonly number: string; readonly bytes: Uint8Array; readonly sha256: string }
 
@@ -21,9 +21,6 @@ export async function fileOf(db: Db, scope: SchoolScope, of: PapersOf, number?: 
   const last = document?.revisions[0];
   return document === null || last === undefined ? null : { number: document.number, bytes: new Uint8Array(last.bytes), sha256: last.sha256 };
 }
-
-/** Number of the revision that holds the paper as data: what the file was made from, for the page on screen. */
-export const DATA_REVISION = 0;
 
 /** What the latest paper of a thing was made from, as it was kept with it; null when there is none. */
 export async function dataOf(db: Db, scope: SchoolScope, of: PapersOf): Promise<Uint8Array | null> {

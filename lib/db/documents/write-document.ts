@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto';
 import type { SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
-import { DATA_REVISION } from './read-document';
+
+/** Number of the revision that holds the paper as data: what the file was made from, for the page on screen. */
+export const DATA_REVISION = 0;
 
 /** Made: a paper that nobody signs. */
 export type DocumentState = 'made' | 'part-signed' | 'signed';

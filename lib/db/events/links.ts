@@ -79,7 +79,7 @@ export async function revokeEventLink(db: Db, by: Member, at: Date, { eventId, l
   return recordChange<EventChanged>(db, by, at, async (tx) => {
     const link = await tx.shareLink.findFirst({ where: { ...scope, id: linkId, eventId }, select: { byId: true } });
     if (link === null) return { value: refusedEvent('This link is not there'), events: [] };
-    if (!may(link.byId)) return { value: refusedEvent('Somebody else made this link, and takes it back') , events: [] };
+    if (!may(link.byId)) return { value: refusedEvent('Somebody else made this link, and takes it back'), events: [] };
     const { count } = await tx.shareLink.updateMany({ where: { ...scope, id: linkId, revokedAt: null }, data: { revokedAt: at, revokedById: by.personId } });
     if (count !== 1) return { value: refusedEvent('This link was taken back already'), events: [] };
     return { value: { ok: true, id: linkId }, events: [{ kind: 'link.revoked', subjectId: linkId, data: {} }] };

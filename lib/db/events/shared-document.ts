@@ -1,5 +1,5 @@
 import type { Db } from '../client';
-import { DATA_REVISION } from '../documents/read-document';
+import { DATA_REVISION } from '../documents/write-document';
 import { schoolScope } from '../scope';
 import type { EventLink } from './links';
 

@@ -1,5 +1,6 @@
 import { rightWrongPack, type WrongPack } from '@/lib/incidents/wrong-pack';
-import { stateChanged } from '@/lib/packs/states/new-state';
+import { isolationOf } from '@/lib/packs/pack-history';
+import { type NewState, stateChanged } from '@/lib/packs/states/new-state';
 import type { Db } from '../client';
 import { packHistory } from '../packs/read-packs';
 import { writeState } from '../packs/write-pack';
@@ -16,11 +17,12 @@ export async function rightPackOfIncident(db: Db, by: Member, at: Date, input: W
   return changeIncident(db, by, at, { incidentId: input.incidentId, may: 'incident.close' }, async (writing, incident) => {
     const history = await packHistory(writing.tx, writing.scope, input.packId);
     if (history === null) return refused(['Your register has no such pack']);
-    const decision = rightWrongPack(incident, history, input);
+    const decision = rightWrongPack(incident, { label: history.pack.label, isolation: isolationOf(history)?.changes ?? null }, input);
     if (!decision.ok) return refused(decision.why);
-    const { before, after, added, state } = decision.change;
+    const { before, after, added, to, reason } = decision.change;
     const number = await addCorrection(writing, incident, { field: 'packs', before, after, reason: `Wrong pack named. ${input.reason}` });
     const isolated = await linkPacks(writing, { incidentId: incident.id, number: incident.number }, added);
+    const state: NewState = { to, reason, cause: null, incidentId: incident.id };
     await writeState(writing, history.pack, state);
     return { ok: true, events: [{ kind: 'incident.corrected', subjectId: incident.id, data: { number, field: 'packs', reason: input.reason } }, stateChanged(history.pack, state), ...isolated] };
   });

@@ -11,14 +11,16 @@ export interface Member {
 
 /**
  * Returns who an account is and in which school, or null when it belongs to nobody who works in one any more. In more
- * than one school it is the one joined last.
+ * than one school it is the one asked for, else the one joined last.
+ * @param wanted id of a school; it counts only when the account works there
  */
-export async function findMember(db: Db, userId: string): Promise<Member | null> {
-  const membership = await db.membership.findFirst({
+export async function findMember(db: Db, userId: string, wanted: string | null = null): Promise<Member | null> {
+  const memberships = await db.membership.findMany({
     where: { person: { userId, removedAt: null }, endedAt: null },
     orderBy: [{ joinedAt: 'desc' }, { schoolId: 'asc' }],
     select: { schoolId: true, personId: true, role: true, person: { select: { name: true } } },
   });
+  const membership = memberships.find(({ schoolId }) => schoolId === wanted) ?? memberships[0];
   if (!membership) return null;
   const { schoolId, personId, role, person } = membership;
   if (!isRole(role)) throw new Error(`Membership of ${personId} has the unknown role ${role}`);

@@ -18,11 +18,14 @@ export async function openPapers(db: Db, scope: SchoolScope) {
 }
 export type OpenPaper = Awaited<ReturnType<typeof openPapers>>[number];
 
-/** The next events of a school that were not called off. @param most how many */
-export async function nextEvents(db: Db, scope: SchoolScope, now: Date, most: number): Promise<readonly { readonly id: string; readonly title: string; readonly startsAt: Date; readonly place: string; readonly packs: number }[]> {
-  const rows = await db.event.findMany({
-    where: { ...scope, startsAt: { gte: now }, state: { notIn: ['cancelled', 'withdrawn'] } }, orderBy: { startsAt: 'asc' }, take: most,
-    select: { id: true, title: true, startsAt: true, site: { select: { name: true } }, _count: { select: { packs: true } } },
+/** The next events of a school that were not called off, with who they wait for. */
+export async function nextEvents(db: Db, scope: SchoolScope, now: Date) {
+  return db.event.findMany({
+    where: { ...scope, endsAt: { gte: now }, state: { notIn: ['cancelled', 'withdrawn'] } }, orderBy: [{ startsAt: 'asc' }, { id: 'asc' }],
+    select: {
+      id: true, title: true, startsAt: true, state: true, preparedById: true, preparedByName: true, officerId: true, site: { select: { name: true } }, _count: { select: { packs: true } },
+      documents: { where: { kind: 'event', state: 'part-signed', replacedAt: null, withdrawnAt: null }, take: 1, select: { id: true } },
+    },
   });
-  return rows.map(({ id, title, startsAt, site, _count }) => ({ id, title, startsAt, place: site.name, packs: _count.packs }));
 }
+export type NextEvent = Awaited<ReturnType<typeof nextEvents>>[number];

@@ -50,7 +50,7 @@ function unchecked(facts: CheckFacts): CheckLine {
 
 /** Held to now, so that a file can be signed ahead; from the first day on to the beginning of the event. */
 function checkedLately(facts: CheckFacts): CheckLine {
-  const line = lineOf(facts, 'packs-checked', true);
+  const line = lineOf(facts, 'packs-checked', false);
   const at = Math.min(facts.now.getTime(), facts.startsAt.getTime());
   const found = facts.packs.filter((pack) => isHere(pack) && pack.lastCheckAt !== null && at - pack.lastCheckAt.getTime() > facts.checkedWithinDays * DAY_MS);
   const limit = `${facts.checkedWithinDays} days`;

@@ -61,7 +61,7 @@ function spot(facts: CheckFacts): CheckLine {
 function damaged(facts: CheckFacts): CheckLine {
   const line = lineOf(facts, 'there-damaged', false);
   switch (facts.details.damaged) {
-    case 'venue-spot': return passes(line, 'A damaged pack stays at the venue’s outdoor spot until the collector fetches it.');
+    case 'venue-spot': return passes(line, 'A damaged pack stays at the venue’s outdoor spot until its collection.');
     case 'collector': return passes(line, 'A damaged pack leaves as the collector says.');
     case 'not-sure':
     case null: return unknown(line, 'Nobody has said what becomes of a pack that is damaged there.', 'Agree it with the venue and the collection point. It never rides back with you.');
@@ -72,7 +72,7 @@ function night(facts: CheckFacts): readonly CheckLine[] {
   const { details, manyDays } = facts;
   const line = lineOf(facts, 'there-night', false);
   switch (details.night) {
-    case 'no-night': return [manyDays ? passes(line, 'Packs go back to our own store every evening.') : passes(line, 'No night: packs are back in our own store the same day.')];
+    case 'no-night': return [manyDays ? passes(line, 'Packs spend every night in our own store.') : passes(line, 'No night: packs are back in our own store the same day.')];
     case 'venue': return [details.nightPlace === null ? unknown(line, 'Packs stay in the venue overnight, and nobody has said where.', ASK) : passes(line, `Overnight in the venue: ${details.nightPlace}.`)];
     case 'sleeping': return [fails({ ...line, mayBeAccepted: true }, 'Packs stay overnight where people sleep.', 'Have them locked away at the venue. If that cannot be, the officer decides in writing.')];
     case 'vehicle': return [fails(line, 'Packs stay overnight in a vehicle.', 'They do not: have them locked away at the venue, or bring them home.')];

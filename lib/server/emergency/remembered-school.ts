@@ -11,13 +11,17 @@ const ONE_YEAR_S = 365 * 24 * 60 * 60;
 
 /**
  * Notes on this device which school it belongs to, so that the emergency page shows that school's numbers when nobody
- * is signed in any more. It opens nothing else.
+ * is signed in any more. Of somebody who works in several it chooses one of their own; it opens nothing else.
  */
 export async function rememberSchool(userId: string): Promise<void> {
-  const member = await findMember(database(), userId);
-  if (member === null) return;
+  const member = await findMember(database(), userId, await rememberedSchool());
+  if (member !== null) await rememberSchoolOfId(member.schoolId);
+}
+
+/** Notes the same of one school: also the one that somebody who works in several chose on this device. */
+export async function rememberSchoolOfId(schoolId: string): Promise<void> {
   const secure = env.publicUrl?.startsWith('https:') ?? false;
-  (await cookies()).set(COOKIE, `${member.schoolId}.${sealFor(member.schoolId)}`, { httpOnly: true, sameSite: 'lax', secure, path: '/', maxAge: ONE_YEAR_S });
+  (await cookies()).set(COOKIE, `${schoolId}.${sealFor(schoolId)}`, { httpOnly: true, sameSite: 'lax', secure, path: '/', maxAge: ONE_YEAR_S });
 }
 
 /** Returns the id of the school this device belongs to, or null. */

@@ -27,7 +27,7 @@ export interface EventView extends EventInFull {
   readonly packsWithoutEnergy: number;
   readonly papers: Awaited<ReturnType<typeof papersOfEvent>>;
   readonly shared: readonly SharedLink[];
-  readonly may: { readonly change: boolean; readonly handOver: boolean; readonly accept: boolean; readonly decide: boolean; readonly sign: boolean; readonly withdraw: boolean; readonly reopen: boolean; readonly cancel: boolean; readonly copy: boolean; readonly share: boolean; readonly describe: boolean; readonly papers: boolean };
+  readonly may: { readonly change: boolean; readonly handOver: boolean; readonly accept: boolean; readonly decide: boolean; readonly sign: boolean; readonly withdraw: boolean; readonly reopen: boolean; readonly cancel: boolean; readonly copy: boolean; readonly share: boolean; readonly describe: boolean; readonly papers: boolean; readonly assessment: boolean };
 }
 
 /** An event of the actor's school with what the actor may do with it now, or null. */
@@ -37,7 +37,7 @@ export async function eventView(actor: Actor, eventId: string): Promise<EventVie
   const { event, school, now, packs, limits, site } = full;
   const scope = schoolScope(actor);
   const [waiting, officer, papers, shared] = await Promise.all([waitingPaperOf(database(), scope, { kind: 'event', eventId }), event.officerId === null ? null : signerDetails(database(), scope, event.officerId), papersOfEvent(actor, eventId), linksOfEvent(actor, eventId)]);
-  const [over, open, energies] = [isOver(event, now), openLines(full.lines), packs.map((pack) => energyOf(limits, pack))];
+  const [over, open, energies] = [isOver(event, now), openLines(full.lines).map((line) => ({ ...line, link: reachable(actor, line.link) })), packs.map((pack) => energyOf(limits, pack))];
   const day = (at: Date | null, reason: string | null) => (at === null ? null : { on: dayWords(at, school), reason: reason ?? '' });
   const may = (action: Parameters<typeof mayOnEvent>[1]): boolean => mayOnEvent(actor, action, event);
   const [isDraft, isWith] = [isOpen(event.state), event.state === 'with-officer'];
@@ -52,7 +52,15 @@ export async function eventView(actor: Actor, eventId: string): Promise<EventVie
       change: isDraft && may('event.change'), handOver: (isDraft || (isWith && waiting === null)) && may('event.submit'), accept: (isDraft || isWith) && may('event.accept-line'),
       decide: isWith && may('event.return'), sign: isWith && waiting !== null && open.length === 0 && event.officerId === actor.personId && may('event.sign-as-officer'),
       withdraw: event.state === 'signed' && may('event.withdraw'), reopen: event.state === 'signed' && !over && may('event.change') && event.preparedById === actor.personId, cancel: event.state !== 'cancelled' && !over && may('event.cancel'), copy: can(actor.role, 'event.begin'),
-      share: event.state === 'signed' && can(actor.role, 'link.share'), describe: isDraft && site.kind === 'away' && can(actor.role, 'link.share'), papers: can(actor.role, 'document.read'),
+      share: event.state === 'signed' && can(actor.role, 'link.share'), describe: isDraft && site.kind === 'away' && can(actor.role, 'link.share'), papers: can(actor.role, 'document.read'), assessment: can(actor.role, 'assessment.read'),
     },
   };
+}
+
+/** Nobody is led to a page that refuses them. */
+function reachable({ role }: Actor, link: JudgedLine['link']): JudgedLine['link'] {
+  if (link === null) return null;
+  if (link.startsWith('/assessments/new')) return can(role, 'assessment.begin') ? link : null;
+  if (link.startsWith('/assessments/')) return can(role, 'assessment.read') ? link : null;
+  return link.startsWith('/places/') && !can(role, 'place.change') ? null : link;
 }

@@ -7,7 +7,7 @@ import { responseCard } from '@/lib/papers/response-card';
 
 /** The papers of an event by their kind in the database, which is also how they stand in an address. */
 export const EVENT_PAPERS = {
-  event: { title: 'File for the venue', hint: 'All of it in one file, signed by you and the safety officer', make: eventPaper },
+  event: { title: 'File for the venue', hint: 'All of it in one file, signed by whoever prepared it and by the safety officer', make: eventPaper },
   'response-card': { title: 'Response card', hint: 'One page to hang up where people leave', make: responseCard },
   'pack-list': { title: 'Pack list', hint: 'To tick off when packs are loaded and brought back', make: packList },
   briefing: { title: 'Briefing for students', hint: 'What everybody must know about packs, with a place for initials', make: briefingSheet },

@@ -11,7 +11,7 @@ import { packLimitsOf } from '../packs/pack-limits';
 /** Returns the events of the actor's school that a query asks for, and how many there are without it. */
 export async function listOfEvents(actor: Actor, query: EventQuery, now: Date): Promise<{ readonly shown: readonly ListedEvent[]; readonly all: number; readonly coming: number }> {
   const all = await listEvents(database(), schoolScope(actor));
-  return { shown: searchEvents(all, query, now), all: all.length, coming: all.filter((event) => !isOver(event, now) && event.state !== 'cancelled').length };
+  return { shown: searchEvents(all, query, now), all: all.length, coming: all.filter((event) => !isOver(event, now) && event.state !== 'cancelled' && event.state !== 'withdrawn').length };
 }
 
 /** The packs that an event's list offers: those still here that a filter shows, and those chosen before that are not. */

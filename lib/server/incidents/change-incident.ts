@@ -40,7 +40,8 @@ export async function correct(actor: Actor, raw: z.output<typeof CorrectionSchem
 
 /** Another pack was meant: says so, and takes the one named out of isolation. */
 export async function rightPack(actor: Actor, input: WrongPack): Promise<Outcome> {
-  return said(await rightPackOfIncident(database(), actor, new Date(), input), 'Corrected. The pack is out of isolation and has to be checked.');
+  const righted = await rightPackOfIncident(database(), actor, new Date(), input);
+  return righted.ok ? { ok: true, then: `/packs/${input.packId}` } : righted;
 }
 
 export async function addFollowUp(actor: Actor, { incidentId, kind, text }: z.output<typeof FollowUpSchema>): Promise<Outcome> {

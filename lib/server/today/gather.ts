@@ -9,13 +9,13 @@ import { listMembers } from '@/lib/db/people/members';
 import { listSites } from '@/lib/db/places/read-sites';
 import { schoolScope } from '@/lib/db/scope';
 import { listSessions } from '@/lib/db/sessions/read-sessions';
-import { nextEvents, type OpenPaper, openPapers } from '@/lib/db/today/read-today';
+import { type NextEvent, nextEvents, type OpenPaper, openPapers } from '@/lib/db/today/read-today';
 import { incidentTitle } from '@/lib/incidents/incident-list';
 import { foundIn, lastOfEachPlace } from '@/lib/sessions/session-list';
 import { type Session, stateOfSession } from '@/lib/sessions/session';
 import type { ListedPack } from '@/lib/packs/pack-list';
 import type { Site } from '@/lib/places/place';
-import type { ActionFact, IncidentFact, SessionFact, TodayFacts } from '@/lib/today/facts';
+import type { ActionFact, EventFact, IncidentFact, SessionFact, TodayFacts } from '@/lib/today/facts';
 import { type Today, todayOf } from '@/lib/today/today';
 import { calendarDay, calendarDayWords, dayWords, momentWords } from '@/lib/wording/dates';
 import type { Actor } from '../actor';
@@ -45,7 +45,7 @@ const EVENTS_SHOWN = 3;
 export async function gatherToday(actor: Actor, now: Date): Promise<TodayView> {
   const [db, scope] = [database(), schoolScope(actor)];
   const [school, papers, packs, sessions, incidents, actions, sites, members, events] = await Promise.all([
-    currentSchool(actor), openPapers(db, scope), listPacks(db, scope), listSessions(db, scope), mayEver(actor.role, 'incident.close') ? listIncidents(db, scope, null) : [], listActions(db, scope), listSites(db, scope), listMembers(db, scope), nextEvents(db, scope, now, EVENTS_SHOWN),
+    currentSchool(actor), openPapers(db, scope), listPacks(db, scope), listSessions(db, scope), mayEver(actor.role, 'incident.close') ? listIncidents(db, scope, null) : [], listActions(db, scope), listSites(db, scope), listMembers(db, scope), nextEvents(db, scope, now),
   ]);
   const today = calendarDay(now, school.timeZone);
   const nowOf = (paper: OpenPaper): Partial<Covered> => coveredNow(paper, packs, sessions, sites);
@@ -56,12 +56,13 @@ export async function gatherToday(actor: Actor, now: Date): Promise<TodayView> {
     sessions: lastOfEachPlace(sessions).map((session) => sessionFact(session, school, now)),
     incidents: incidents.flatMap(({ id, number, facts: { kinds }, state, recordedAt }): readonly IncidentFact[] => (state === 'closed' ? [] : [{ id, state, name: `incident ${number}: ${lowerFirst(incidentTitle({ kinds }))}`, daysOpen: daysBetween(calendarDay(recordedAt, school.timeZone), today) }])),
     actions: actions.filter(({ state }) => state === 'open').map((action) => actionFact(action, actor, school, today)),
+    events: events.flatMap((event) => eventFact(event, actor, school, today)),
     setUp: { people: members.filter(({ isActive }) => isActive).length, sites: sites.length, packs: packs.length, papers: papers.length },
   };
   return {
     today: todayOf(facts), school, day: dayWords(now, school), papers: can(actor.role, 'assessment.read') ? shown.filter(({ fact }) => fact.standing !== null) : [], last: sessions[0] ?? null,
     openSessions: sessions.filter((session) => stateOfSession(session) === 'open'),
-    events: events.map(({ startsAt, ...event }) => ({ ...event, when: dayWords(startsAt, school) })),
+    events: events.slice(0, EVENTS_SHOWN).map(({ id, title, startsAt, site, _count }) => ({ id, title, when: dayWords(startsAt, school), place: site.name, packs: _count.packs })),
   };
 }
 
@@ -87,6 +88,12 @@ function sessionFact(session: Session, school: CurrentSchool, now: Date): Sessio
 
 function actionFact({ id, title, ownerName, ownerId, dueOn, stopId }: ActionRecord, actor: Actor, school: CurrentSchool, today: string): ActionFact {
   return { id, title, owner: ownerName, isMine: ownerId === actor.personId, due: calendarDayWords(dueOn, school), daysLeft: daysBetween(today, dueOn), ofStop: stopId !== null };
+}
+
+/** One that the reader may still have to do with; others are not said to be anything. */
+function eventFact({ id, title, state, startsAt, preparedById, preparedByName, officerId, documents }: NextEvent, actor: Actor, school: CurrentSchool, today: string): readonly EventFact[] {
+  if (state !== 'draft' && state !== 'with-officer' && state !== 'returned' && state !== 'signed') return [];
+  return [{ id, title, state, preparer: preparedByName, isMine: preparedById === actor.personId, isForMe: officerId === actor.personId, preparerSigned: documents.length > 0, daysLeft: daysBetween(today, calendarDay(startsAt, school.timeZone)) }];
 }
 
 const lowerFirst = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);

@@ -74,6 +74,7 @@ export const PLANTED: readonly PlantedImport[] = [
   { file: 'lib/places/bad-server.ts', statement: "import '@/lib/server/database';", rule: 'lib/places-knows-only-its-own' },
   { file: 'lib/assessments/bad-other-area.ts', statement: "import '@/lib/places/site';", rule: 'lib/assessments-knows-only-its-own' },
   { file: 'lib/sessions/bad-other-area.ts', statement: "import '@/lib/places/site';", rule: 'lib/sessions-knows-only-its-own' },
+  { file: 'lib/events/bad-other-area.ts', statement: "import '@/lib/places/site';", rule: 'lib/events-knows-only-its-own' },
   { file: 'lib/today/bad-area.ts', statement: "import '@/lib/places/site';", rule: 'lib/today-knows-only-its-own' },
   { file: 'lib/today/good.ts', statement: "import '@/lib/wording/grades'; import '@/lib/units/quantity';" },
   { file: 'lib/assessments/good.ts', statement: "import 'zod'; import '@/lib/core/result'; import '@/lib/forms/fields';" },

@@ -53,6 +53,7 @@ describe('the check before an event leaves', () => {
   it('asks for a check within the limit of the school, held to now while the event is still to come', () => {
     const old = checkedPack({ lastCheckAt: new Date(EVENT_NOW.getTime() - 8 * 86_400_000) });
     expect(ids(checkFactsForTest({ packs: [old] }))).toEqual(['packs-checked']);
+    expect(line(checkFactsForTest({ packs: [old] }), 'packs-checked')).toMatchObject({ mayBeAccepted: false });
     expect(ids(checkFactsForTest({ packs: [old], checkedWithinDays: 14 }))).toEqual([]);
   });
 

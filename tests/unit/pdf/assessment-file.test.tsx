@@ -131,6 +131,13 @@ describe('the file of an assessment', () => {
     expect(arabic.normalize('NFKC')).toContain('ليلى');
   }, 120_000);
 
+  it('loses no word of a text that is longer than a page', async () => {
+    const said = Array.from({ length: 500 }, (_, index) => `hiss${index}`);
+    const paper = assessmentPaper({ ...base, incidents: [{ number: '1', when: 'in May', what: said.join(' '), done: said.join(' '), state: 'closed' }], comments: [{ by: 'R. O.', on: 'in June', text: said.join(' ') }] });
+    const text = flat(pagesOf(await render({ ...paper, cover: [], sections: paper.sections.filter(({ id }) => id === 'incidents' || id === 'scope') })).flatMap(linesOf).join(' '));
+    for (const word of said) expect(` ${text} `.split(` ${word} `).length - 1, word).toBe(3);
+  }, 120_000);
+
   it('has the same bytes for the same facts', async () => {
     const small = { ...assessmentPaper(base), sections: assessmentPaper(base).sections.slice(0, 4) };
     expect(Buffer.from(await render(small)).equals(Buffer.from(await render(structuredClone(small))))).toBe(true);

@@ -4,7 +4,7 @@ import type { PackFact, PaperFact, SignedFact, TodayFacts } from '@/lib/today/fa
 import { daysWords, listed } from '@/lib/today/item';
 import { todayOf } from '@/lib/today/today';
 
-const NOTHING: TodayFacts = { role: 'organiser', papers: [], packs: [], sessions: [], incidents: [], actions: [], setUp: { people: 4, sites: 1, packs: 24, papers: 1 } };
+const NOTHING: TodayFacts = { role: 'organiser', papers: [], packs: [], sessions: [], incidents: [], actions: [], events: [], setUp: { people: 4, sites: 1, packs: 24, papers: 1 } };
 const today = (given: Partial<TodayFacts>) => todayOf({ ...NOTHING, ...given });
 const ids = (given: Partial<TodayFacts>) => { const { now, soon } = today(given); return { now: now.map(({ id }) => id), soon: soon.map(({ id }) => id) }; };
 const pack = (label: string, need: PackFact['need'], words = 'Waits 9 days for collection'): PackFact => ({ id: label, label, need, words });

@@ -42,13 +42,15 @@ export default async function EventPage({ params }: { readonly params: Promise<{
   );
 }
 
-function AboutEvent({ view: { event, rests } }: { readonly view: EventView }) {
+function AboutEvent({ view: { event, rests, may } }: { readonly view: EventView }) {
   return (
     <>
       <MarginNote title="Who prepares it">{`${event.preparedByName}. Somebody else, a safety officer, checks and signs it.`}</MarginNote>
-      {rests === null ? null : <MarginNote title="Held against"><p><Link href={`/assessments/${rests.version.id}/result`} prefetch={false}>“{rests.version.assessment.title}”, version {rests.version.number}</Link></p></MarginNote>}
+      {rests === null ? null : <MarginNote title="Held against"><p>{may.assessment ? <Link href={`/assessments/${rests.version.id}/result`} prefetch={false}>{nameOf(rests)}</Link> : nameOf(rests)}</p></MarginNote>}
       {event.copiedFromId === null ? null : <MarginNote title="A copy"><p><Link href={`/events/${event.copiedFromId}`} prefetch={false}>Of this event</Link>. Whatever was accepted there was not copied.</p></MarginNote>}
       <MarginNote title="The check is of now">It is made anew each time the page is opened, so it also says when something has changed since the file was signed.</MarginNote>
     </>
   );
 }
+
+const nameOf = ({ version }: NonNullable<EventView['rests']>): string => `“${version.assessment.title}”, version ${version.number}`;

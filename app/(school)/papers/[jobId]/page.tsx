@@ -48,7 +48,7 @@ export default async function PaperJobPage({ params }: PageProps) {
 }
 
 function Ended({ job: { phase, why, back } }: { readonly job: PaperJob }) {
-  const again = <p className="row"><ButtonLink href={back}>Go back</ButtonLink></p>;
+  const again = <p className="row"><ButtonLink href={back}>To where you began</ButtonLink></p>;
   if (phase === 'cancelled') return <Notice title="You cancelled it" level={2}><p>Nothing was signed, and nothing was kept.</p>{again}</Notice>;
   return <Notice kind="act" title={phase === 'refused' ? 'It no longer fits' : 'Something went wrong'} level={2}><p>{why}</p>{again}</Notice>;
 }

@@ -21,8 +21,8 @@ export default async function LimitsPage() {
   const actor = await requireMay('school.change');
   const [school, rules] = await Promise.all([currentSchool(actor), schoolRulesOf(actor)]);
   return (
-    <Sheet margin={<MarginNote title="Only stricter">A school may watch more closely than the content asks, within the range beside each figure. A figure without a range is fixed and does not stand here. Checks already made keep the verdict they had.</MarginNote>}>
-      <PageHead crumb={<Link href="/school" prefetch={false}><Icon name="left" />School</Link>} title="Your own limits for packs" lead="Leave a field empty where the figure of the content is right for you." />
+    <Sheet margin={<MarginNote title="Only stricter">A school may watch more closely than the program asks, within the range beside each figure. A figure without a range is fixed and does not stand here. Checks already made keep the verdict they had.</MarginNote>}>
+      <PageHead crumb={<Link href="/school" prefetch={false}><Icon name="left" />School</Link>} title="Your own limits for packs" lead="Leave a field empty to go by the program’s own figure." />
       <ActionForm action={changeRulesAction} id="limits" faultsTitle="Not saved yet. Look at this again">
         <FormHidden name="revision" value={String(school.revision)} />
         <Section id="checks" title="How long a check counts">
@@ -49,9 +49,12 @@ const VERDICTS = [
   { id: 'targets', title: 'Storing and landing', limits: ALL.filter((limit) => verdictOf(limit) === undefined) },
 ];
 
+/** Units as people read them on their meters; a difference of one kelvin is one degree Celsius. */
+const UNIT_WORDS: Readonly<Record<string, string>> = { share: 'of its label', K: '°C', h: 'hours', times: 'times' };
+
 function LimitField({ limit: { id, text: words, unit, standing, range }, value }: { readonly limit: AdjustableLimit; readonly value: number | undefined }) {
   const label = words.replace(/^./u, (letter) => letter.toUpperCase());
-  return <FormNumber name={fieldOfLimit(id)} label={label} unit={unit === 'share' ? 'of its label' : unit} value={text(value)} hint={`The content says ${standing}. You may set ${range.min} to ${range.max}.`} />;
+  return <FormNumber name={fieldOfLimit(id)} label={label} unit={UNIT_WORDS[unit] ?? unit} value={text(value)} hint={`Empty: ${standing}. You may set ${range.min} to ${range.max}.`} />;
 }
 
 function text(value: number | undefined): string {

@@ -6,7 +6,7 @@ import { TYPE } from '../../render/paper-type';
 import { SceneDrawing } from '../../render/scene-drawing';
 import { Words } from '../../render/words';
 import { InitialsOnPaper } from './initials';
-import { presenceOf } from './presence';
+import { presenceOf, wordsStayWhole } from './presence';
 import { StepsOnPaper } from './steps';
 import { TableOnPaper } from './table';
 
@@ -27,8 +27,8 @@ function BlockOnPaper({ block, format, ahead }: BlockProps) {
   switch (block.kind) {
     case 'heading': return <View style={styles.heading} minPresenceAhead={ahead}><Words style={styles.headingWords}>{block.text}</Words></View>;
     case 'text': return <Words style={[styles.text, TONES[block.tone ?? 'plain']]}>{block.text}</Words>;
-    case 'facts': return <FactsOnPaper block={block} />;
-    case 'list': return <ListOnPaper block={block} />;
+    case 'facts': return <FactsOnPaper block={block} format={format} />;
+    case 'list': return <ListOnPaper block={block} format={format} />;
     case 'table': return <TableOnPaper block={block} format={format} />;
     case 'figure': return <FigureOnPaper block={block} format={format} />;
     case 'notice': return <NoticeOnPaper block={block} />;
@@ -37,12 +37,13 @@ function BlockOnPaper({ block, format, ahead }: BlockProps) {
   }
 }
 
-function FactsOnPaper({ block }: OnPaper<'facts'>) {
+function FactsOnPaper({ block, format }: OnPaper<'facts'> & { readonly format: Paper['format'] }) {
   const inTwo = block.columns === 2;
+  const width = textWidth(format) / (inTwo ? 2 : 1) - 150;
   return (
     <View style={inTwo ? [styles.facts, styles.inTwo] : styles.facts}>
       {block.rows.map(({ name, value, under }, index) => (
-        <View key={index} style={inTwo ? [styles.fact, styles.half] : styles.fact} wrap={false}>
+        <View key={index} style={inTwo ? [styles.fact, styles.half] : styles.fact} wrap={!wordsStayWhole(`${value} ${under ?? ''}`, width)}>
           <Words style={inTwo ? [styles.factName, styles.halfName] : styles.factName}>{name}</Words>
           <View style={styles.factValue}>
             <Words style={styles.value}>{value}</Words>
@@ -54,12 +55,12 @@ function FactsOnPaper({ block }: OnPaper<'facts'>) {
   );
 }
 
-function ListOnPaper({ block }: OnPaper<'list'>) {
+function ListOnPaper({ block, format }: OnPaper<'list'> & { readonly format: Paper['format'] }) {
   const size = block.small === true ? styles.smallWords : {};
   return (
     <View style={styles.list}>
       {block.items.map(({ lead, text }, index) => (
-        <View key={index} style={block.small === true ? styles.smallItem : styles.item} wrap={false}>
+        <View key={index} style={block.small === true ? styles.smallItem : styles.item} wrap={!wordsStayWhole(`${lead} ${text ?? ''}`, textWidth(format) - 20)}>
           <Words style={[styles.mark, size]}>{block.ordered === true ? String(index + 1) : '–'}</Words>
           <Words style={[styles.itemWords, size]}><Words style={styles.strong}>{lead}</Words>{text === undefined ? '' : ` ${text}`}</Words>
         </View>

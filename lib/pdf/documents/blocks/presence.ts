@@ -23,8 +23,8 @@ export function presenceOf(block: Block, format: Paper['format']): number {
   switch (block.kind) {
     case 'heading': return 40;
     case 'text': return Math.min(textHeight(block.text, TYPE.body, width), 3 * TYPE.body * LINE) + 6;
-    case 'facts': { const [row] = block.rows; return row === undefined ? 0 : rowHeight([row.value, row.under ?? ''], width - 160) + 12; }
-    case 'list': { const [item] = block.items; return item === undefined ? 0 : textHeight(`${item.lead} ${item.text ?? ''}`, TYPE.body, width - 20) + 8; }
+    case 'facts': { const [row] = block.rows; return row === undefined ? 0 : beginning(rowHeight([row.value, row.under ?? ''], width - 160)) + 12; }
+    case 'list': { const [item] = block.items; return item === undefined ? 0 : beginning(textHeight(`${item.lead} ${item.text ?? ''}`, TYPE.body, width - 20)) + 8; }
     case 'table': return 34 + tablePresence(block.columns, block.rows[0], block.empty, width);
     case 'figure': return figureHeight(block, width);
     case 'steps': return STEP_PICTURE[block.size] + 10;
@@ -33,13 +33,26 @@ export function presenceOf(block: Block, format: Paper['format']): number {
   }
 }
 
-/** What of a table follows its caption at least: its head and its first row. */
+/** What of a table follows its caption at least: its head and its first row, or the beginning of a tall one. */
 export function tablePresence(columns: readonly Column[], row: readonly Cell[] | undefined, empty: string, width: number): number {
   if (row === undefined) return textHeight(empty, TYPE.table, width);
-  const share = (width - COLUMN_GAP * (columns.length - 1)) / columns.reduce((sum, column) => sum + column.width, 0);
-  const heights = columns.map((column, index) => rowHeight(wordsOf(row[index] ?? ''), share * column.width));
-  return 20 + Math.max(...heights) + 8;
+  return 28 + beginning(cellsHeight(columns, row, width));
 }
+
+/** Height of the tallest of its cells, points, on the long side. */
+function cellsHeight(columns: readonly Column[], row: readonly Cell[], width: number): number {
+  const share = (width - COLUMN_GAP * (columns.length - 1)) / columns.reduce((sum, column) => sum + column.width, 0);
+  return Math.max(...columns.map((column, index) => rowHeight(wordsOf(row[index] ?? ''), share * column.width)));
+}
+
+/**
+ * What is not torn over two pages: anything up to half a page. The writer cuts off what is kept whole and is taller than a
+ * page, so that its end would stand nowhere.
+ */
+const TALLEST_WHOLE = 300;
+export const rowStaysWhole = (columns: readonly Column[], row: readonly Cell[], format: Paper['format']): boolean => cellsHeight(columns, row, textWidth(format)) <= TALLEST_WHOLE;
+export const wordsStayWhole = (words: string, width: number): boolean => textHeight(words, TYPE.body, width) <= TALLEST_WHOLE;
+const beginning = (height: number): number => (height <= TALLEST_WHOLE ? height : 5 * TYPE.body * LINE);
 
 const wordsOf = (cell: Cell): readonly string[] => (typeof cell === 'string' ? [cell] : 'grade' in cell ? [`xxx ${cell.word}`, cell.note ?? ''] : [cell.text, cell.under]);
 

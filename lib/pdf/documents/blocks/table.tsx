@@ -5,7 +5,7 @@ import { COLOUR } from '../../render/paper-colours';
 import { textWidth } from '../../render/paper-size';
 import { TYPE } from '../../render/paper-type';
 import { Words } from '../../render/words';
-import { COLUMN_GAP, tablePresence } from './presence';
+import { COLUMN_GAP, rowStaysWhole, tablePresence } from './presence';
 
 type Table = Extract<Block, { readonly kind: 'table' }>;
 
@@ -22,7 +22,7 @@ export function TableOnPaper({ block, format }: { readonly block: Table; readonl
       <View>
         {rows.length === 0
           ? <Words style={styles.empty}>{empty}</Words>
-          : <><HeadRow columns={columns} />{rows.map((row, index) => <Row key={index} columns={columns} cells={row} />)}</>}
+          : <><HeadRow columns={columns} />{rows.map((row, index) => <Row key={index} columns={columns} cells={row} whole={rowStaysWhole(columns, row, format)} />)}</>}
       </View>
     </>
   );
@@ -36,9 +36,9 @@ function HeadRow({ columns }: { readonly columns: readonly Column[] }) {
   );
 }
 
-function Row({ columns, cells }: { readonly columns: readonly Column[]; readonly cells: readonly Cell[] }) {
+function Row({ columns, cells, whole }: { readonly columns: readonly Column[]; readonly cells: readonly Cell[]; readonly whole: boolean }) {
   return (
-    <View style={styles.row} wrap={false}>
+    <View style={styles.row} wrap={!whole}>
       {columns.map((column, index) => <View key={index} style={{ flex: column.width }}><CellOnPaper cell={cells[index] ?? ''} column={column} /></View>)}
     </View>
   );

@@ -4,6 +4,7 @@ import { verifyLog } from '@/lib/db/audit/verify-log';
 import type { Db } from '@/lib/db/client';
 import { writeAcceptance } from '@/lib/db/people/accept-invitation';
 import { writePassword } from '@/lib/db/people/change-password';
+import { schoolsOf } from '@/lib/db/people/schools-of';
 import { findMember, type Member } from '@/lib/db/people/find-member';
 import { addInvitation, findInvitation, listOpenInvitations, revokeInvitation } from '@/lib/db/people/invitations';
 import { changeMember, listMembers } from '@/lib/db/people/members';
@@ -57,6 +58,18 @@ describe.each(ENGINES_HERE)('people of a school on %s', (engine) => {
     expect((await listMembers(db, scope)).map(({ name, isActive }) => [name, isActive])).toEqual([['R. O.', true], ['Ben', false]]);
     expect(await changeMember(db, ann, AT, { kind: 'reopen', personId: ben.personId })).toBeNull();
     expect(await findMember(db, userId)).toEqual(ben);
+  });
+
+  it('somebody of two schools is asked for in one of them, and never in a third', async () => {
+    const { db } = await newDatabase();
+    const [one, two, third] = [await schoolForTest(db, 'One'), await schoolForTest(db, 'Two'), await schoolForTest(db, 'Third')];
+    const ben = await member(db, one.scope, 'organiser', 'Ben');
+    await db.membership.create({ data: { ...two.scope, personId: ben.personId, role: 'helper', post: 'coach', joinedAt: AT } });
+    const { userId } = await db.person.findUniqueOrThrow({ where: { id: ben.personId } });
+    const roleIn = async ({ scope }: typeof one) => (await findMember(db, userId, scope.schoolId))?.schoolId;
+    expect([await roleIn(one), await roleIn(two)]).toEqual([one.scope.schoolId, two.scope.schoolId]);
+    expect([one.scope.schoolId, two.scope.schoolId]).toContain(await roleIn(third));
+    expect((await schoolsOf(db, ben.personId)).map(({ name }) => name)).toEqual(['One', 'Two']);
   });
 
   it('people of another school are not there', async () => {

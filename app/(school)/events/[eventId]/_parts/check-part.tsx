@@ -8,7 +8,7 @@ import { OpenLine } from './open-line';
 /** The check before it leaves: what is open first, by part; what passes behind a fold. */
 export function CheckPart({ view }: { readonly view: EventView }) {
   const { lines, open } = view;
-  const passed = lines.filter((line) => !open.includes(line));
+  const passed = lines.filter(({ id }) => open.every((line) => line.id !== id));
   return (
     <Section id="check" title="Check before it leaves" aside={open.length === 0 ? `All ${lines.length} lines pass` : `${open.length} open of ${lines.length}`}>
       {CHECK_GROUPS.map((group) => {

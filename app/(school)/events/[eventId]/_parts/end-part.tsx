@@ -22,7 +22,7 @@ export function EndPart({ view: { event, may } }: { readonly view: EventView }) 
           <ActionForm action={reopenAction} id="reopen" faultsTitle="Not opened">
             <FormHidden name="eventId" value={event.id} />
             <p>The event can then be changed and handed over again. The file stays in force until you hand over another; then its link and its number say that it was replaced.</p>
-            <p className="row"><FormSubmit kind="outline">Open it to be changed</FormSubmit></p>
+            <p className="row"><FormSubmit kind="outline">Change it again</FormSubmit></p>
           </ActionForm>
         </Disclosure>
       ) : null}

@@ -41,7 +41,7 @@ export default async function EventPacksPage({ params, searchParams }: PageProps
         <FormHidden name="revision" value={String(event.revision)} />
         {offered.map(({ pack }) => <FormHidden key={pack.id} name="shown" value={pack.id} />)}
         {offered.length === 0 ? <p>No pack is like that.</p> : (
-          <div className="pack-picks">
+          <div className="pack-picks event-picks">
             <FormTicks name="packs" legend={filter.find === '' ? 'From the register' : `Of what is shown for “${filter.find}”`} values={event.packIds} options={offered.map((listed) => ({ value: listed.pack.id, label: listed.pack.label, hint: isReady(limits, listed) ? undefined : why(listed.pack.state) }))} />
           </div>
         )}

@@ -20,12 +20,12 @@ export default async function EventPeoplePage({ params }: { readonly params: Pro
   if (view === null) notFound();
   const { event } = view;
   return (
-    <EditFrame view={view} title="Adults who answer" lead="Who can be called on the day, and for what." note={{ title: 'Adults only', words: 'Names and numbers stand on the file the venue gets. Ask each of them. No student is named here.' }}>
+    <EditFrame view={view} title="Adults who answer" lead="Who can be called on the day, and for what." note={{ title: 'Adults only', words: 'Names and numbers stand on the file the venue gets. Ask each of them. No student is named here. More rows come when these are filled and saved.' }}>
       <ActionForm action={saveAdultsAction} id="adults" faultsTitle="Not saved yet">
         <FormHidden name="eventId" value={event.id} />
         <FormHidden name="revision" value={String(event.revision)} />
         <div className="persons">
-          {ADULT_ROWS.map((row) => {
+          {ADULT_ROWS.slice(0, Math.max(4, event.adults.length + 2)).map((row) => {
             const adult = event.adults[row - 1];
             return (
               <fieldset key={row} className="person">

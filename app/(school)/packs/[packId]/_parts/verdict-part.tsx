@@ -25,17 +25,24 @@ export function VerdictPart({ history, limits, now, unit, style, officerPhone }:
   const verdict = verdictShown(history);
   const presses = mustBeIsolatedNow(history) || verdict === 'leave';
   const words = verdict === null ? null : wordsOfVerdict(limits, verdict);
-  const blocked = blockedUses(limits, pack, checkInForce(limits, last, now));
+  const counted = checkInForce(limits, last, now);
+  const tooOld = last !== null && counted === null && isUsed(pack);
+  const blocked = blockedUses(limits, pack, counted);
   const order = blockedWords(blocked.uses);
   return (
     <section className={presses ? 'verdict now' : 'verdict'} aria-labelledby="verdict">
-      <h2 className="word" id="verdict">{titleOf(history, words)}</h2>
-      {order === null ? null : <p className="lead"><strong>{order}:</strong> {blocked.why}.</p>}
-      {words === null ? null : <p>{words.words}</p>}
+      <h2 className="word" id="verdict">{tooOld ? 'Check it again' : titleOf(history, words)}</h2>
+      {order === null ? null : <p className="lead"><strong>{order}:</strong> {tooOld ? `the last check is older than the ${limits.checkDays} days your school lets it count` : blocked.why}.</p>}
+      {words === null || tooOld ? null : <p>{words.words}</p>}
       {presses && officerPhone !== null ? <p>Safety officer: <strong>{officerPhone}</strong></p> : null}
       {last === null ? null : <Signs check={last} limits={limits} unit={unit} style={style} />}
     </section>
   );
+}
+
+/** Only of a pack that is used the age of its check matters. */
+function isUsed({ state }: PackHistory['pack']): boolean {
+  return state === 'in-use' || state === 'watch';
 }
 
 /** Whose words are shown. Of an isolated pack those that tell what to do, until it is where it should be. */

@@ -3,7 +3,7 @@ import type { Db } from '../client';
 /** A school somebody works in. */
 export interface SchoolOfPerson { readonly schoolId: string; readonly name: string }
 
-/** The schools an account works in now, by name. */
+/** The schools a person works in now, by name. */
 export async function schoolsOf(db: Pick<Db, 'membership'>, personId: string): Promise<readonly SchoolOfPerson[]> {
   const rows = await db.membership.findMany({ where: { personId, endedAt: null, person: { removedAt: null } }, select: { schoolId: true, school: { select: { name: true } } } });
   return rows.map(({ schoolId, school }) => ({ schoolId, name: school.name })).sort((one, other) => one.name.localeCompare(other.name));
