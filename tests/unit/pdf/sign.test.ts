@@ -117,7 +117,7 @@ describe('signing', () => {
 
   it('can be the officer’s alone, as on the paper of an incident', async () => {
     const school = await sampleSchool('Tern Lane School');
-    const pdf = addSignatureFields(await renderSample({ paper: 'LETTER' }), [{ role: 'Officer', page: 0, rectangle: [80, 80, 314.64, 192], appearance: await emptyPlace() }]);
+    const pdf = addSignatureFields(await renderSample({ paper: 'LETTER' }), [{ role: 'Officer', page: 0, rectangle: [80, 80, 80 + SIZE.width, 80 + SIZE.height], appearance: await emptyPlace() }]);
     expect(pdfsig(await signAs(pdf, 'Officer', 'A', await school.signer('A')))[0]).toContain('Signature is Valid');
   });
 
