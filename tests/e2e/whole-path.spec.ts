@@ -5,7 +5,7 @@ import { pressOn, tabTo, typeInto } from './support/keyboard';
 import { expectRankingOf } from './support/result-numbers';
 import { inProject, scoreByCommand } from './support/score-command';
 import { SIGN_INS } from './support/sign-ins';
-import { beginFromFile, handOver, pageOf, signOff, verdictOn } from './support/signing-pages';
+import { beginFromFile, handOver, pageOf, signOff, untilSigned, verdictOn } from './support/signing-pages';
 import { expectQuiet, watch } from './support/watched-page';
 import { answerPage, type Answers } from './support/whole-path/answer-page';
 import { expectGoodScreen } from './support/whole-path/good-screen';
@@ -169,9 +169,14 @@ test('signing in, walking, reading the result and handing over, by keyboard alon
   await expectGoodScreen(page);
   await pressOn(page, page.getByRole('link', { name: 'Hand it over' }));
   await expect(page).toHaveURL(`${overview}/hand-over`);
-  await typeInto(page, page.getByLabel('Your password'), organiser.password);
-  await page.keyboard.press('Enter');
-  await expect(page).toHaveURL(`${overview}/result`, { timeout: 90_000 });
+  const sign = async () => {
+    await tabTo(page, page.getByLabel('Your password'));
+    await page.keyboard.press('ControlOrMeta+A');
+    await page.keyboard.type(organiser.password);
+    await page.keyboard.press('Enter');
+  };
+  await sign();
+  await untilSigned(page, overview, sign);
   await expect(page.getByRole('heading', { name: `With ${officer.name}` })).toBeVisible();
   await expectGoodScreen(page);
   expectQuiet(page, watched);

@@ -12,7 +12,7 @@ import { EVENT_PAPERS } from './paper-kinds';
 import type { Actor } from '../actor';
 import { confirmPassword } from '../auth/confirm-password';
 import { database } from '../database';
-import { refused, type Outcome } from '../forms/outcome';
+import { type Outcome, overtaken, refused } from '../forms/outcome';
 import { beginPaper } from '../papers/begin-paper';
 import { newDocumentNumber } from '../papers/document-number';
 import { fingerprintOfPaper, packPaper } from '../papers/paper-data';
@@ -36,7 +36,7 @@ export async function handOver(actor: Actor, input: HandOverEventInput): Promise
   if (!mayOnEvent(actor, 'event.submit', event)) return refused(null, 'Only the person who prepares it hands it over, because that person signs first');
   const asked = await eventSigners(actor, full, input.officerId);
   if (!asked.ok) return asked;
-  if (fingerprintOfPaper(await previewOf(full, asked.signers, 'event')) !== input.seen) return refused(null, 'The file has changed since you opened this page. Read it again as it is now, then sign');
+  if (fingerprintOfPaper(await previewOf(full, asked.signers, 'event')) !== input.seen) return overtaken('The file has changed since you opened this page. Read it again as it is now, then sign');
   const wrong = await confirmPassword(input.password);
   if (wrong !== null) return refused('password', wrong);
   const [ready, number] = [await readyToSign(actor, input.password, now), newDocumentNumber()];
@@ -65,7 +65,7 @@ export async function signOff(actor: Actor, input: SignEventInput): Promise<Outc
   if (!mayOnEvent(actor, 'event.sign-as-officer', event)) return refused(null, 'You prepared it, so somebody else must check and sign it');
   const file = await waitingPaperOf(database(), schoolScope(actor), { kind: 'event', eventId: event.id });
   const last = file?.revisions[0];
-  if (file === null || last === undefined || file.id !== input.documentId) return refused(null, 'The file has changed since you opened it. Read the new one, then sign');
+  if (file === null || last === undefined || file.id !== input.documentId) return overtaken('The file has changed since you opened it. Read the new one, then sign');
   const open = openLines(full.lines).map(({ words }) => words);
   if (open.length > 0) return refused(null, `It cannot be signed while the check is open: ${open.join(' ')}`);
   if (event.officerId !== actor.personId) return refused(null, 'The file names another officer. It has to be handed over to you to be signed by you');

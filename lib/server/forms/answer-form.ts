@@ -17,7 +17,10 @@ export async function answerForm<Data>(before: FormState<Data>, form: FormData, 
   const read = readForm(form);
   try {
     const outcome = await run(read);
-    if (!outcome.ok) return { attempt, faults: outcome.faults, typed: read.typed, data: outcome.data };
+    if (!outcome.ok) {
+      if (outcome.anew) refresh();
+      return { attempt, faults: outcome.faults, typed: read.typed, data: outcome.data };
+    }
     if ('then' in outcome) redirect(outcome.then);
     refresh();
     return { attempt, faults: [], typed: {}, done: outcome.done, data: outcome.data };

@@ -6,7 +6,7 @@ import type { SignIncidentInput } from '@/lib/incidents/sign-input';
 import type { Actor } from '../actor';
 import { confirmPassword } from '../auth/confirm-password';
 import { database } from '../database';
-import { refused, type Outcome } from '../forms/outcome';
+import { type Outcome, overtaken, refused } from '../forms/outcome';
 import { beginPaper } from '../papers/begin-paper';
 import { newDocumentNumber } from '../papers/document-number';
 import { endOfLog } from '../papers/log-end';
@@ -27,7 +27,7 @@ export async function signIncident(input: SignIncidentInput, actor: Actor): Prom
   if (incident === null) return refused(null, 'Your school has no such incident');
   if (incident.state !== 'closed') return refused(null, 'It is not closed. Close it, then sign its paper');
   const preview = await incidentPreview(actor, incident);
-  if (preview.seen !== input.seen) return refused(null, 'The incident was changed since you opened this page. Read it as it is now, then sign');
+  if (preview.seen !== input.seen) return overtaken('The incident was changed since you opened this page. Read it as it is now, then sign');
   const wrong = await confirmPassword(input.password);
   if (wrong !== null) return refused('password', wrong);
   const [now, number] = [new Date(), newDocumentNumber()];

@@ -9,7 +9,7 @@ import type { Paper } from '@/lib/papers/paper';
 import type { Actor } from '../actor';
 import { confirmPassword } from '../auth/confirm-password';
 import { database } from '../database';
-import { refused, type Outcome } from '../forms/outcome';
+import { type Outcome, overtaken, refused } from '../forms/outcome';
 import { publicAddress } from '../people/public-address';
 import { beginPaper } from '../papers/begin-paper';
 import { newDocumentNumber } from '../papers/document-number';
@@ -34,7 +34,7 @@ export async function handOver(input: HandOverInput, actor: Actor): Promise<Outc
   const asked = await paperMakings(actor, found, input, now);
   if (!asked.ok) return asked;
   const { makings, today } = asked;
-  if (fingerprintOfPaper(await previewOf(makings, today)) !== input.seen) return refused(null, 'The paper has changed since you opened this page. Read it again as it is now, then sign');
+  if (fingerprintOfPaper(await previewOf(makings, today)) !== input.seen) return overtaken('The paper has changed since you opened this page. Read it again as it is now, then sign');
   const wrong = await confirmPassword(input.password);
   if (wrong !== null) return refused('password', wrong);
   const number = newDocumentNumber();

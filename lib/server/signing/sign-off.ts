@@ -9,7 +9,7 @@ import { calendarDay } from '@/lib/wording/dates';
 import type { Actor } from '../actor';
 import { confirmPassword } from '../auth/confirm-password';
 import { database } from '../database';
-import { refused, type Outcome } from '../forms/outcome';
+import { type Outcome, overtaken, refused } from '../forms/outcome';
 import { currentSchool } from '../people/current-school';
 import { printedFormat, readyToSign, signAs } from '../papers/sign-as';
 import { type VersionInFull, versionInFull } from './material';
@@ -26,7 +26,7 @@ export async function signOff(input: SignOffInput, actor: Actor): Promise<Outcom
   if (!can(actor.role, 'assessment.sign-as-officer', { actor, on: { schoolId: actor.schoolId, byId: version.preparedById } })) return refused(null, 'You prepared it, so somebody else must check and sign it');
   if (version.scope.officerId !== actor.personId) return refused(null, 'The paper names another officer. It has to be handed over to you to be signed by you');
   const [paper, school] = await Promise.all([waitingPaperOf(database(), schoolScope(actor), { kind: 'assessment', versionId: version.id }), currentSchool(actor)]);
-  if (paper === null || paper.id !== input.documentId) return refused(null, 'The paper has changed since you opened it. Read the new one, then sign');
+  if (paper === null || paper.id !== input.documentId) return overtaken('The paper has changed since you opened it. Read the new one, then sign');
   const now = new Date();
   const may = whatStandsAgainst(found, calendarDay(now, school.timeZone));
   const standing = { state: version.state, preparerId: version.preparedById, preparerSigned: true, suspended: false };

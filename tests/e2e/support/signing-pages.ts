@@ -29,10 +29,27 @@ export async function answer(page: Page, overview: string, pageId: string, optio
 
 /** Reads the paper and signs it as the one who prepared it. */
 export async function handOver(page: Page, overview: string): Promise<void> {
+  const sign = async () => {
+    await page.getByLabel('Your password').fill(SIGN_INS.organiser.password);
+    await page.getByRole('button', { name: 'Sign and hand over' }).click();
+  };
   await page.goto(`${overview}/hand-over`);
-  await page.getByLabel('Your password').fill(SIGN_INS.organiser.password);
-  await page.getByRole('button', { name: 'Sign and hand over' }).click();
-  await expect(page).toHaveURL(`${overview}/result`, { timeout: 90_000 });
+  await sign();
+  await untilSigned(page, overview, sign);
+}
+
+/**
+ * Waits until a paper that was just signed is kept. It names the packs and incidents of the school, which other tests
+ * change at the same time: then it is refused, drawn anew, and signed once more, as a person would.
+ */
+export async function untilSigned(page: Page, overview: string, again: () => Promise<void>): Promise<void> {
+  const changed = page.getByText('has changed since you opened this page');
+  await expect(async () => {
+    if (page.url().endsWith('/hand-over') || page.url().includes('/hand-over#')) {
+      if (await changed.isVisible()) await again();
+    }
+    await expect(page).toHaveURL(`${overview}/result`, { timeout: 5000 });
+  }).toPass({ timeout: 90_000 });
 }
 
 /** Signs the waiting paper as the officer. */
