@@ -1,7 +1,10 @@
 import { expect, test as setup, type Page } from '@playwright/test';
 import { ROLES } from '@/lib/access/roles';
+import { addPlaceWithRoom } from './support/assessment-pages';
+import { INCIDENT_PLACE } from './support/incident-pages';
 import { invite, join } from './support/join-school';
 import { makeSecondSchool } from './support/second-school';
+import { pageOf } from './support/signing-pages';
 import { OTHER_OFFICER, SCHOOL, SIGN_INS, signIn, stateOf } from './support/sign-ins';
 import { expectAccessible, expectQuiet, faultsOf, watch } from './support/watched-page';
 
@@ -46,6 +49,12 @@ setup('another school stands in the same installation', async ({ page }) => {
   await makeSecondSchool();
   await signIn(page, OTHER_OFFICER);
   await page.context().storageState({ path: stateOf('other-school') });
+});
+
+setup('a place of the school without any assessment', async ({ browser }) => {
+  const organiser = await pageOf(browser, 'organiser');
+  await addPlaceWithRoom(organiser, INCIDENT_PLACE);
+  await organiser.context().close();
 });
 
 async function fillSchool(page: Page): Promise<void> {
