@@ -31,7 +31,7 @@ export function beforeSmoke(facts: EventFacts): { readonly title: string; readon
 export function responseSections(facts: EventFacts): readonly PaperSection[] {
   const before = beforeSmoke(facts);
   return [
-    { id: 'response', title: 'If something happens', ownPage: true, blocks: [
+    { id: 'response', title: 'If something happens', blocks: [
       ...(before === null ? [] : [{ kind: 'notice' as const, presses: true, title: before.title, text: `${before.text} The same steps.` }]),
       ...smokeSteps(facts, 'plain'),
       ...guidanceBlocks(facts, ['somebody-missing']),
