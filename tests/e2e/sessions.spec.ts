@@ -59,7 +59,7 @@ test('opening check, packs charged and crashed in two presses, closing check', a
   await expect(page.getByRole('checkbox', { name: 'S-01 (1)' })).not.toBeChecked();
   await page.getByRole('checkbox', { name: 'S-01 (1)' }).check();
   await page.getByRole('button', { name: 'They crashed' }).click();
-  await expect(page.getByRole('region', { name: 'Packs of this session' }).getByRole('row', { name: 'S-01' })).toContainText('1');
+  await expect(page.getByRole('region', { name: 'Packs of the session' }).getByRole('row', { name: 'S-01' })).toContainText('1');
   await expect(page.getByText('1 charge, 1 crash')).toBeVisible();
 
   const closing = page.getByRole('region', { name: 'Closing check' });

@@ -12,7 +12,7 @@ export interface SignedInBrowser {
   readonly isThis: boolean;
 }
 
-/** Returns the browsers in which the account of this session is signed in, this one first, then the latest. */
+/** Returns the browsers in which this account is signed in, this one first, then the latest. */
 export async function listSessions(): Promise<readonly SignedInBrowser[]> {
   const sent = await headers();
   const [here, sessions] = await Promise.all([auth().api.getSession({ headers: sent }), auth().api.listSessions({ headers: sent })]);

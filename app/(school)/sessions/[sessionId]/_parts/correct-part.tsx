@@ -13,8 +13,8 @@ export function CorrectPart({ session, register }: { readonly session: Session; 
         <FormHidden name="sessionId" value={session.id} />
         <FormHidden name="revision" value={String(session.revision)} />
         <FormSelect name="packId" label="Pack" options={[{ value: '', label: 'Choose' }, ...register.map(({ id, label }) => ({ value: id, label }))]} />
-        <FormNumber name="charges" label="Charges in this session" />
-        <FormNumber name="crashes" label="Crashes in this session" />
+        <FormNumber name="charges" label="Charges in the session" />
+        <FormNumber name="crashes" label="Crashes in the session" />
         <FormLine name="reason" label="What was wrong" />
         <FormSubmit kind="outline">Put it right</FormSubmit>
       </ActionForm>

@@ -13,7 +13,7 @@ export function CountsPart({ session, style }: { readonly session: Session; read
       <p>{session.peoplePresent === null ? 'Nobody was counted.' : `${session.peoplePresent} people in the room.`}{end} {session.note}</p>
       {session.packs.length === 0 ? <p className="muted">No pack yet.</p> : (
         <Table
-          caption="Packs of this session"
+          caption="Packs of the session"
           columns={[
             { head: 'Pack', cell: ({ label }) => label },
             { head: 'Charges', numeric: true, cell: ({ charges: count }) => String(count) },
