@@ -26,13 +26,13 @@ export default async function AssessmentsPage({ searchParams }: PageProps) {
         {mayBegin ? <p className="row"><ButtonLink href="/assessments/new" kind="main">Begin an assessment</ButtonLink><ButtonLink href="/assessments/import">Begin from a file</ButtonLink></p> : null}
       </PageHead>
       {all === 0 ? (
-        <Empty title="No assessment yet">
+        <Empty level={2} title="No assessment yet">
           <p>It asks about the room, the table, the store and what people do: about 25 minutes, the questions that may stop you first. Every page is saved, so you can stop at any time.</p>
         </Empty>
       ) : (
         <>
           <ListSearch query={query} />
-          {rows.length === 0 ? <Empty title="Nothing found"><p>No assessment has these words in its title, place, season or preparer. <Link href="/assessments?state=all" prefetch={false}>Show them all</Link>.</p></Empty> : <VersionTable rows={rows} />}
+          {rows.length === 0 ? <Empty level={2} title="Nothing found"><p>No assessment has these words in its title, place, season or preparer. <Link href="/assessments?state=all" prefetch={false}>Show them all</Link>.</p></Empty> : <VersionTable rows={rows} />}
         </>
       )}
     </Sheet>

@@ -43,12 +43,9 @@ function titleOf(all: number, coming: number): string {
 
 function NoneYet() {
   return (
-    <section aria-labelledby="none-yet">
-      <h2 className="vh" id="none-yet">What belongs here</h2>
-      <Empty title="One date, one place, one file">
-        <p>When the team hosts or travels, the venue gets one signed file: who answers, what remains dangerous, which packs come, and what is done when something happens.</p>
-      </Empty>
-    </section>
+    <Empty level={2} title="One date, one place, one file">
+      <p>When the team hosts or travels, the venue gets one signed file: who answers, what remains dangerous, which packs come, and what is done when something happens.</p>
+    </Empty>
   );
 }
 

@@ -42,12 +42,9 @@ function titleOf(all: number, open: number): string {
 
 function NoneYet() {
   return (
-    <section aria-labelledby="none-yet">
-      <h2 className="vh" id="none-yet">What belongs here</h2>
-      <Empty title="Small things count">
-        <p>A pack that puffs up, a smell, a plug that sparks, something that nearly happened: record each. It takes two minutes, and it is what the next assessment learns from.</p>
-      </Empty>
-    </section>
+    <Empty level={2} title="Small things count">
+      <p>A pack that puffs up, a smell, a plug that sparks, something that nearly happened: record each. It takes two minutes, and it is what the next assessment learns from.</p>
+    </Empty>
   );
 }
 

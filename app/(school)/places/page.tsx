@@ -51,7 +51,7 @@ function titleOf(count: number, find: string): string {
 
 function NoPlaces({ mayChange }: { readonly mayChange: boolean }) {
   return (
-    <Empty title="Begin with your own hall">
+    <Empty level={2} title="Begin with your own hall">
       <p>A place is a building with its address and meeting point. Then come its areas: the charging table, the cupboard, the arena, the outdoor spot for suspect packs.</p>
       {mayChange ? <ButtonLink kind="main" href="/places/new">Add a place</ButtonLink> : null}
     </Empty>

@@ -27,7 +27,7 @@ export default async function NewAssessmentPage({ searchParams }: PageProps) {
       <PageHead crumb={<Link href="/assessments" prefetch={false}><Icon name="left" />Assessments</Link>} title="Begin an assessment" />
       <Section id="new-place" title="Of a place">
         {sites.length === 0 ? (
-          <Empty title="No place yet"><p>Describe the place first: its rooms are filled in from there and are not asked again.</p><p className="row"><ButtonLink href="/places" kind="main">Describe a place</ButtonLink></p></Empty>
+          <Empty level={3} title="No place yet"><p>Describe the place first: its rooms are filled in from there and are not asked again.</p><p className="row"><ButtonLink href="/places" kind="main">Describe a place</ButtonLink></p></Empty>
         ) : (
           <ActionForm action={beginAction} id="begin" faultsTitle="Not begun yet">
             <FormChoices name="siteId" legend="Place" options={sites.map(({ id, name }) => ({ value: id, label: name }))} value={chosen?.id} />

@@ -23,7 +23,7 @@ export default async function NewEventPage() {
     <Sheet margin={<MarginNote title="What follows">Packs, people, the venue and the way there are asked next, each on a page of its own. Then the check says what is still open.</MarginNote>}>
       <PageHead crumb={<Link href="/events" prefetch={false}><Icon name="left" />Events</Link>} title="Prepare an event" lead="One date, one place." />
       {sites.length === 0 ? (
-        <Empty title="No place yet"><p>Describe the place first: your own hall, or the venue you travel to.</p><p className="row"><ButtonLink href="/places/new" kind="main">Describe a place</ButtonLink></p></Empty>
+        <Empty level={2} title="No place yet"><p>Describe the place first: your own hall, or the venue you travel to.</p><p className="row"><ButtonLink href="/places/new" kind="main">Describe a place</ButtonLink></p></Empty>
       ) : (
         <ActionForm action={beginAction} id="event" faultsTitle="Not begun yet">
           <BasicFields sites={sites} timeZone={school.timeZone} />

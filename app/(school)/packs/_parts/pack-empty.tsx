@@ -3,9 +3,9 @@ import { Empty } from '@/app/_components/ui/empty';
 
 /** What stands where no pack is: the next step. */
 export function PackEmpty({ mayAdd }: { readonly mayAdd: boolean }) {
-  if (!mayAdd) return <Empty title="Nothing here yet"><p>An organiser enters the packs.</p></Empty>;
+  if (!mayAdd) return <Empty level={2} title="Nothing here yet"><p>An organiser enters the packs.</p></Empty>;
   return (
-    <Empty title="Enter your packs once">
+    <Empty level={2} title="Enter your packs once">
       <p>Add one and copy it for the others of its kind, or read a table from a spreadsheet.</p>
       <div className="act-row"><ButtonLink kind="main" href="/packs/new">Add a pack</ButtonLink><ButtonLink href="/packs/import">Read a table</ButtonLink></div>
     </Empty>

@@ -33,7 +33,7 @@ export default async function SitePage({ params }: { readonly params: Promise<{ 
     <Sheet marginLabel="About this place" margin={<MissingAreas site={site} />}>
       <PageHead crumb={<><Link href="/places" prefetch={false}><Icon name="left" />Places</Link><span>{SITE_KIND_WORDS[site.kind]}</span></>} title={site.name} lead={site.address} />
       {mayChange ? <div className="act-row"><ButtonLink kind="main" href={`/places/${site.id}/areas/new`}>Add an area</ButtonLink><ButtonLink href={`/places/${site.id}/edit`}>Change this place</ButtonLink></div> : null}
-      {site.areas.length === 0 ? <Empty title="No area yet"><p>The charging table comes first: an assessment asks for its room.</p></Empty> : null}
+      {site.areas.length === 0 ? <Empty level={2} title="No area yet"><p>The charging table comes first: an assessment asks for its room.</p></Empty> : null}
       {site.areas.map((area) => (
         <Section key={area.id} id={`area-${area.id}`} title={area.name} aside={mayChange ? <Link href={`/places/${site.id}/areas/${area.id}`} prefetch={false}>Change {area.name}</Link> : AREA_USE_WORDS[area.use]}>
           <AreaFacts area={area} units={school.units} />

@@ -26,7 +26,7 @@ export default async function NewSessionPage() {
     <Sheet margin={<MarginNote title="When something is not so">Say it as it is. The check is kept, nobody charges or flies, and you make it again when it is put right.</MarginNote>} marginLabel="About the check">
       <PageHead crumb={<Link href="/sessions" prefetch={false}>Sessions</Link>} title="Opening check" lead="Before anybody charges or flies. About a minute." />
       {places.filter(({ openId }) => openId !== null).map(({ openId, name }) => <p key={openId}>A session is open in {name}: <Link href={`/sessions/${openId ?? ''}`} prefetch={false}>go on with it</Link>.</p>)}
-      {places.length === 0 ? <Empty title="No place yet"><p>A session is held somewhere: <Link href="/places" prefetch={false}>describe your place</Link> first.</p></Empty> : null}
+      {places.length === 0 ? <Empty level={2} title="No place yet"><p>A session is held somewhere: <Link href="/places" prefetch={false}>describe your place</Link> first.</p></Empty> : null}
       {free.length === 0 ? null : (
         <ActionForm action={openSessionAction} faultsTitle="Not saved yet">
           {free.length === 1 ? <FormHidden name="siteId" value={free[0]?.id ?? ''} /> : <FormChoices name="siteId" legend="Where" options={free.map(({ id, name }) => ({ value: id, label: name }))} />}

@@ -41,7 +41,7 @@ export default async function HandOverPage({ params, searchParams }: PageProps) 
   );
   if (!may.handOver && !may.signAgain) return <Sheet>{head}<Notice title={words.title} level={2}><p>{words.next}</p></Notice></Sheet>;
   const officers = await officersFor(actor, version.preparedById);
-  if (officers.length === 0) return <Sheet>{head}<Empty title="No officer to hand it to"><p>Nobody signs both as preparer and as officer. Ask for another safety officer to be invited to the school.</p><p className="row"><ButtonLink href="/people">People of the school</ButtonLink></p></Empty></Sheet>;
+  if (officers.length === 0) return <Sheet>{head}<Empty level={2} title="No officer to hand it to"><p>Nobody signs both as preparer and as officer. Ask for another safety officer to be invited to the school.</p><p className="row"><ButtonLink href="/people">People of the school</ButtonLink></p></Empty></Sheet>;
   const chosen = chosenOf(view, officers, asked);
   const ready = await preparedPaper(actor, versionId, chosen);
   return (

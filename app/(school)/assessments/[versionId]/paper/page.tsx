@@ -28,7 +28,7 @@ export default async function PaperPage({ params }: PageProps) {
       <PageHead crumb={<><Link href={`/assessments/${versionId}/result`} prefetch={false}><Icon name="left" />Result</Link><span>{version.title}, version {version.number}</span></>} title="The paper" />
       <Notice kind={words.kind} title={words.title} level={2}><p>{words.next}</p></Notice>
       {paper === null ? (
-        <Empty title="No paper yet"><p>It is made when the assessment is handed over to the officer. Until then the result is what there is.</p>{may.handOver ? <p className="row"><ButtonLink kind="main" href={`/assessments/${versionId}/hand-over`}>Read it and hand it over</ButtonLink></p> : null}</Empty>
+        <Empty level={2} title="No paper yet"><p>It is made when the assessment is handed over to the officer. Until then the result is what there is.</p>{may.handOver ? <p className="row"><ButtonLink kind="main" href={`/assessments/${versionId}/hand-over`}>Read it and hand it over</ButtonLink></p> : null}</Empty>
       ) : (
         <>
           <p className="row after"><ButtonLink href={`/assessments/${versionId}/paper.pdf?number=${paper.number}`}>The file (PDF)</ButtonLink>{may.sign ? <ButtonLink kind="main" href={`/assessments/${versionId}/sign`}>Sign it</ButtonLink> : null}</p>

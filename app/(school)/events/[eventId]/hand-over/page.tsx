@@ -34,7 +34,7 @@ export default async function HandOverEventPage({ params, searchParams }: PagePr
   if (!may.handOver) return <Sheet>{head}<Notice title={words.title} level={2}><p>{words.next}</p></Notice></Sheet>;
   const officers = await officersFor(actor, event.preparedById);
   const chosen = officers.find(({ value }) => value === (typeof asked.officer === 'string' ? asked.officer : event.officerId)) ?? officers[0];
-  if (chosen === undefined) return <Sheet>{head}<Empty title="No officer to hand it to"><p>Nobody signs both as preparer and as officer. Ask for another safety officer to be invited to the school.</p><p className="row"><ButtonLink href="/people">People of the school</ButtonLink></p></Empty></Sheet>;
+  if (chosen === undefined) return <Sheet>{head}<Empty level={2} title="No officer to hand it to"><p>Nobody signs both as preparer and as officer. Ask for another safety officer to be invited to the school.</p><p className="row"><ButtonLink href="/people">People of the school</ButtonLink></p></Empty></Sheet>;
   const ready = await preparedFile(actor, view, chosen.value);
   return (
     <Sheet>

@@ -28,7 +28,7 @@ export default async function IncidentPaperPage({ params }: PageProps) {
   return (
     <Sheet>
       <PageHead crumb={<Link href={page} prefetch={false}><Icon name="left" />Incident {found.incident.number}</Link>} title="The paper" />
-      {paper === null ? <Empty title="No paper yet"><p>The safety officer signs it once the incident is closed.</p>{sign}</Empty> : (
+      {paper === null ? <Empty level={2} title="No paper yet"><p>The safety officer signs it once the incident is closed.</p>{sign}</Empty> : (
         <>
           {currentPaper(found) === null ? <Notice kind="act" title="It was opened again since" level={2}><p>This paper says what was known when it was signed. A new one is signed when the incident is closed again.</p>{sign}</Notice> : <Notice kind="done" title="Signed by the safety officer" level={2}><p>Anybody can check the file at <Link href={`/verify?number=${paper.number}`} prefetch={false}>/verify</Link>, without an account.</p></Notice>}
           <p className="row after"><ButtonLink href={`${page}/paper.pdf?number=${paper.number}`}>The file (PDF)</ButtonLink></p>
