@@ -26,6 +26,18 @@ export const AcceptInputSchema = z.object({
 
 export type AcceptInput = z.output<typeof AcceptInputSchema>;
 
+/** The same by somebody who signs in already: what they are called is known, but not what they do at that school. */
+export const JoinInputSchema = z.object({ token: z.string(), post: AcceptInputSchema.shape.post });
+
+export type JoinInput = z.output<typeof JoinInputSchema>;
+
+export const TokenSchema = z.object({ token: z.string() });
+
+/** The page of a link. */
+export function invitationPath(token: string): `/${string}` {
+  return `/invitation/${encodeURIComponent(token)}`;
+}
+
 /** Until when a link made now can be used. */
 export function invitationEnd(madeAt: Date): Date {
   return new Date(madeAt.getTime() + INVITATION_DAYS * DAY_MS);

@@ -95,13 +95,14 @@ describe('what a signed paper covers', () => {
     expect(drifted(covered, { packs: 27, people: 20 }).map((one) => one.what)).toEqual(['packs', 'people']);
   });
   it('holds only while it is signed, not suspended, not run out and not contradicted', () => {
-    const signed = { state: 'signed', suspended: false, validUntil: new Date('2027-07-31T00:00:00Z'), reviewAsked: false };
-    expect(forceOn(now, signed)).toBe('in force');
-    expect(forceOn(now, { ...signed, suspended: true })).toBe('suspended');
-    expect(forceOn(new Date('2027-08-01T00:00:00Z'), signed)).toBe('run out');
-    expect(forceOn(now, { ...signed, reviewAsked: true })).toBe('review asked');
-    expect(forceOn(now, { ...signed, state: 'superseded' })).toBe('superseded');
-    expect(forceOn(now, { ...signed, state: 'returned' })).toBe('not signed');
+    const signed = { state: 'signed', suspended: false, until: '2027-07-31', reviewAsked: false };
+    expect(forceOn('2027-07-31', signed)).toBe('in force');
+    expect(forceOn('2028-01-01', { ...signed, until: null })).toBe('in force');
+    expect(forceOn(today, { ...signed, suspended: true })).toBe('suspended');
+    expect(forceOn('2027-08-01', signed)).toBe('run out');
+    expect(forceOn(today, { ...signed, reviewAsked: true })).toBe('review asked');
+    expect(forceOn(today, { ...signed, state: 'superseded' })).toBe('superseded');
+    expect(forceOn(today, { ...signed, state: 'returned' })).toBe('not signed');
   });
 });
 
