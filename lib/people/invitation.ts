@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { ROLES } from '@/lib/access/roles';
 import { emailAddress, line, oneOf, optional } from '@/lib/forms/fields';
+import { DAY_MS } from '@/lib/units/time';
 
-const DAY_MS = 24 * 60 * 60 * 1000;
 /** Long enough for somebody who is away for a few days; short enough that a forgotten link opens nothing next season. */
 export const INVITATION_DAYS = 7;
 

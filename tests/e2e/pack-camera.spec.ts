@@ -1,6 +1,6 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import { type EventWorld, makeEventWorld } from './support/event-world';
-import { cameraRuns, fakeCamera, hold, refuseCamera } from './support/faked-camera';
+import { cameraRuns, fakeCamera, hold, holdNothing, refuseCamera } from './support/faked-camera';
 import { stateOf } from './support/sign-ins';
 import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, faultsOf, watch } from './support/watched-page';
@@ -63,6 +63,7 @@ test('packs are added one after the other, each said aloud, and the camera stays
   await expect(words(page)).toContainText('no pack with this label');
   await hold(page, 'https://elsewhere.example/packs/1');
   await expect(words(page)).toContainText('not of a pack of this register');
+  await holdNothing(page);
   await hold(page, one);
   await expect(words(page)).toHaveText(/^K-01 is on the list already, 2 of \d+\.$/);
   await expectAccessible(page);

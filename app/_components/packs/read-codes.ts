@@ -12,8 +12,7 @@ export async function readCodes(shown: HTMLVideoElement, reader: LabelReader, ov
   const close = (): void => { for (const track of stream.getTracks()) track.stop(); };
   over.addEventListener('abort', close);
   try {
-    // `srcObject` is how a browser is given a camera's picture.
-    Object.assign(shown, { srcObject: stream });
+    shown.srcObject = stream;
     await shown.play();
     while (!over.aborted) {
       const codes = shown.readyState >= shown.HAVE_CURRENT_DATA ? await reader.detect(shown) : [];

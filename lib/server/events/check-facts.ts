@@ -11,7 +11,9 @@ import { packFigures } from '@/lib/packs/pack-figures';
 import type { ListedPack } from '@/lib/packs/pack-list';
 import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { blockedUses } from '@/lib/packs/states/blocked-uses';
+import type { Site } from '@/lib/places/place';
 import { calendarDay } from '@/lib/wording/dates';
+import type { CurrentSchool } from '../people/current-school';
 import type { EventInFull, Rests } from './event-in-full';
 import { restsForce } from './rests-force';
 

@@ -20,10 +20,10 @@ const NUMBER_LATER = 'number given when made';
  * The facts of the papers under a number; their fingerprint is of all but number and moment.
  * @param address whole addresses of our pages; left out, those under which the person who asks reached us
  */
-export async function eventFactsFor(full: EventInFull, signers: EventSigners, number: string, address: (path: `/${string}`) => Promise<string> = publicAddress): Promise<EventFacts> {
+export async function eventFactsFor(full: EventInFull, { preparer, officer }: EventSigners, number: string, address: (path: `/${string}`) => Promise<string> = publicAddress): Promise<EventFacts> {
   const at = (kind: EventPaperKind): Promise<string> => address(`/events/${full.event.id}/papers/${kind}`);
   const makings: EventMakings = {
-    ...signers, number, fingerprint: '', verifyAt: await address(number === NUMBER_LATER ? '/verify' : `/verify?number=${number}`),
+    preparer, officer, number, fingerprint: '', verifyAt: await address(number === NUMBER_LATER ? '/verify' : `/verify?number=${number}`),
     readAt: { event: await at('event'), 'response card': await at('response-card'), 'pack list': await at('pack-list'), briefing: await at('briefing') },
   };
   const facts = eventFacts(full, makings);

@@ -4,8 +4,13 @@ import type { Page } from '@playwright/test';
 export async function fakeCamera(page: Page): Promise<void> {
   await page.addInitScript(() => {
     const inView = new Set<string>();
-    Object.assign(window, { inView });
-    class Reader { detect(): Promise<readonly { readonly rawValue: string }[]> { return Promise.resolve([...inView].map((rawValue) => ({ rawValue }))); } }
+    Object.assign(window, { inView, looks: 0 });
+    class Reader {
+      detect(): Promise<readonly { readonly rawValue: string }[]> {
+        Object.assign(window, { looks: Number(Reflect.get(window, 'looks')) + 1 });
+        return Promise.resolve([...inView].map((rawValue) => ({ rawValue })));
+      }
+    }
     Object.assign(window, { BarcodeDetector: Reader });
     const picture = (): MediaStream => {
       const canvas = Object.assign(document.createElement('canvas'), { width: 640, height: 480 });
@@ -15,7 +20,7 @@ export async function fakeCamera(page: Page): Promise<void> {
       Object.assign(window, { track: stream.getTracks()[0] });
       return stream;
     };
-    Object.defineProperty(navigator.mediaDevices, 'getUserMedia', { value: () => Promise.resolve(picture()) });
+    Object.defineProperty(navigator.mediaDevices, 'getUserMedia', { configurable: true, value: () => Promise.resolve(picture()) });
   });
 }
 
@@ -34,6 +39,13 @@ export async function hold(page: Page, ...codes: readonly string[]): Promise<voi
     inView.clear();
     for (const code of held) inView.add(code);
   }, codes);
+}
+
+/** Holds nothing before the camera, until all that was seen may come anew. */
+export async function holdNothing(page: Page): Promise<void> {
+  await hold(page);
+  const before = await page.evaluate(() => Number(Reflect.get(window, 'looks')));
+  await page.waitForFunction((least) => Number(Reflect.get(window, 'looks')) > least, before + 10);
 }
 
 /** Whether the camera that was opened last still runs. */

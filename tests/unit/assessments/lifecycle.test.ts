@@ -10,7 +10,7 @@ import type { Standing } from '@/lib/assessments/standing';
 const draft: Standing = { state: 'draft', preparerId: 'teacher', preparerSigned: false, suspended: false };
 const submitted: Standing = { ...draft, state: 'with-officer', preparerSigned: true };
 const toSign = { standing: submitted, personId: 'officer', openStops: [], extreme: [] };
-const now = new Date('2026-11-25T10:00:00Z');
+const today = '2026-11-25';
 
 describe('the way of an assessment', () => {
   it('goes from draft to the officer, back, again, and into force', () => {
@@ -58,7 +58,6 @@ describe('the way of an assessment', () => {
 describe('accepting a stop condition', () => {
   const stops = (kind: string) => edition2.stops.filter((stop) => stop.acceptable?.kind === kind);
   const full = { reason: 'The net is being mended', replacement: 'nobody inside or within 5 m', endsOn: '2026-12-10', paper: 'letter of 3 November' };
-  const today = '2026-11-25';
   it('is refused in words where nobody may, whatever is written', () => {
     expect(stops('never').length).toBeGreaterThan(10);
     for (const stop of stops('never')) expect(acceptStop(stop, full, today)).toEqual({ ok: false, why: stop.acceptable?.text });

@@ -36,7 +36,7 @@ function runFromReadme(program: string, filledIn: Readonly<Record<string, string
 /** A school with packs, an incident and its signed paper, whose bytes are of every kind. */
 async function filledSchool(db: Db) {
   const school = await schoolForTest(db, 'Ours');
-  const officer = { ...school.officer, schoolId: school.scope.schoolId, role: 'safety-officer' as const };
+  const { officer } = school;
   const bytes = { made: randomBytes(30_000), signed: randomBytes(60_000) };
   const key = (id: string, digit: string) => ({ id, certificate: randomBytes(900), fingerprint: hash(digit), sealedKey: 'sealed', validFrom: INCIDENT_AT, validUntil: INCIDENT_AT });
   await keepAuthority(db, officer, INCIDENT_AT, key('authority', 'a'));

@@ -2,6 +2,7 @@ import { ActionForm } from '@/app/_components/form/action-form';
 import { FormHidden, FormLine, FormSubmit } from '@/app/_components/form/form-fields';
 import { ButtonLink } from '@/app/_components/ui/button';
 import { PageHead } from '@/app/_components/ui/page-head';
+import { Section } from '@/app/_components/ui/section';
 import { ROLE_NAMES } from '@/lib/access/roles';
 import type { Actor } from '@/lib/server/actor';
 import type { OpenedLink } from '@/lib/server/people/accept';
@@ -26,18 +27,17 @@ export async function JoinPart({ token, opened: { invitation, school }, actor }:
           <ActionForm action={joinAction} id="join" faultsTitle="Not joined">
             <FormHidden name="token" value={token} />
             <FormLine name="post" label="Your post there" hint="As it should stand under your signature." autoComplete="organization-title" value={now?.post} />
-            <p className="small muted">You sign in as before. People of {school} see your name and your e-mail.{now === null ? '' : ` What belongs to ${now.name} stays there.`} Under your name you choose which school you work for.</p>
+            <p className="small muted">You sign in as before. People of {school} see your name and your e-mail.{now === null ? '' : ` What belongs to ${now.name} stays there.`} Under “Your account” you choose which school you work for.</p>
             <p className="row"><FormSubmit>Join {school}</FormSubmit></p>
           </ActionForm>
         </>
       )}
-      <div className="after">
-        <ActionForm action={signOutAction} id="somebody-else">
+      <Section id="somebody-else" title="Is the link for somebody else at this device?">
+        <ActionForm action={signOutAction} id="sign-out">
           <FormHidden name="token" value={token} />
-          <p>Is the link for somebody else at this device?</p>
           <p className="row"><FormSubmit kind="outline">Sign out and use it as somebody else</FormSubmit></p>
         </ActionForm>
-      </div>
+      </Section>
     </>
   );
 }

@@ -20,7 +20,7 @@ describe.each(ENGINES_HERE)('a pack added to an event by its label on %s', (engi
   async function setting() {
     const { db } = await newDatabase();
     const [{ scope, siteId }, theirs] = [await schoolForTest(db, 'Ours'), await schoolForTest(db, 'Theirs')];
-    const memberOf = async (role: Member['role'], name: string): Promise<Member> => ({ ...scope, role, name, personId: await memberForTest(db, scope, role, name) });
+    const memberOf = (role: Member['role'], name: string): Promise<Member> => memberForTest(db, scope, role, name);
     const organiser = await memberOf('organiser', 'K. M.');
     const begun = await beginEvent(db, organiser, AT, { title: 'Autumn cup', siteId, startsAt: AT, endsAt: AT, teams: null, people: null, spectators: null, schedule: [] }, edition2.version);
     if (!begun.ok) throw new Error('the event was not begun');

@@ -18,7 +18,7 @@ describe.each(ENGINES_HERE)('somebody of one school with a link of another on %s
   async function setting() {
     const { db } = await newDatabase();
     const [one, two] = [await schoolForTest(db, 'One'), await schoolForTest(db, 'Two')];
-    const ben = { personId: await memberForTest(db, one.scope, 'organiser', 'Ben'), name: 'Ben', post: 'coach' };
+    const ben = { ...await memberForTest(db, one.scope, 'organiser', 'Ben'), post: 'coach' };
     const { userId } = await db.person.findUniqueOrThrow({ where: { id: ben.personId } });
     const invited = async (seal: string, role: Role = 'helper'): Promise<Invitation> => {
       await addInvitation(db, officerOf(two), AT, { forWhom: 'Ben', email: null, role }, () => seal);
@@ -46,7 +46,7 @@ describe.each(ENGINES_HERE)('somebody of one school with a link of another on %s
 
   it('uses the link once, of two at the same moment', async () => {
     const { db, one, two, ben, invited, join } = await setting();
-    const eva = { personId: await memberForTest(db, one.scope, 'helper', 'Eva'), name: 'Eva', post: 'coach' };
+    const eva = { ...await memberForTest(db, one.scope, 'helper', 'Eva'), post: 'coach' };
     const invitation = await invited('seal');
     expect((await Promise.all([join(invitation), join(invitation, eva)])).sort()).toEqual(['gone', 'joined']);
     expect((await listMembers(db, two.scope)).filter(({ personId }) => [ben.personId, eva.personId].includes(personId))).toHaveLength(1);

@@ -5,7 +5,7 @@ import { limitsInForce } from '@/lib/packs/school-rules';
 import { packOnPaper } from '@/lib/server/signing/pack-on-paper';
 
 const STYLE = { locale: 'en-GB', timeZone: 'Europe/London' };
-const LIMITS = limitsInForce(edition2.packLimits, { figures: {} });
+const LIMITS = limitsInForce(edition2.packLimits, { packLimits: {} });
 
 const row = (over: Partial<PaperMaterial['packs'][number]> = {}) => packOnPaper(LIMITS, {
   label: 'W-11', series: 4, parallel: 1, capacityMah: 1000, cellType: 'full-4-20', printedWh: null, maker: 'Tern', seller: null, boughtOn: null, state: 'in-use', place: 'shelf 2', area: { name: 'Store' },
