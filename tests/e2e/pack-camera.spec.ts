@@ -5,7 +5,7 @@ import { stateOf } from './support/sign-ins';
 import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, faultsOf, watch } from './support/watched-page';
 
-const CASE: EventWorld = { venue: 'Mill hall', packs: 4, prefix: 'K-', swollen: 'K-99', batch: 'camera batch' };
+const CASE: EventWorld = { venue: 'Mill hall', packs: 20, prefix: 'K-', swollen: 'K-99', batch: 'camera batch' };
 const UNKNOWN = '/packs/01900000-0000-7000-8000-000000000000';
 
 test.use({ storageState: stateOf('organiser'), viewport: { width: 360, height: 740 } });
@@ -18,6 +18,7 @@ let packsPage = '';
 const words = (page: Page): Locator => page.locator('.scan').getByRole('status');
 const box = (page: Page, label: string): Locator => page.getByRole('checkbox', { name: label });
 
+/** The address that stands in the code of a pack's label. */
 async function addressOf(page: Page, label: string): Promise<string> {
   return new URL(`/packs/${await box(page, label).getAttribute('value') ?? ''}`, page.url()).href;
 }
@@ -42,6 +43,7 @@ test('packs are added one after the other, each said aloud, and the camera stays
   await page.waitForURL(/\/events\/[0-9a-f-]{36}$/);
   packsPage = `${new URL(page.url()).pathname}/packs`;
   await page.goto(packsPage);
+  expect(await page.locator('.event-picks .check').evaluateAll((rows) => rows.filter((row) => row.scrollHeight > row.clientHeight).length), 'packs whose words lie over the next one').toBe(0);
   await box(page, 'K-04').check();
   const [one, two, swollen] = [await addressOf(page, 'K-01'), await addressOf(page, 'K-02'), await addressOf(page, CASE.swollen)];
 

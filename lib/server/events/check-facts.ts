@@ -5,7 +5,6 @@ import { measureOf } from '@/lib/core/battery/pack-measures';
 import { numberInput } from '@/lib/core/answers/venue';
 import { resolveVenue } from '@/lib/core/answers/resolve-venue';
 import type { CheckedAssessment, CheckedPack, CheckFacts } from '@/lib/events/check/facts';
-import { venueControls } from '@/lib/events/details';
 import { cellTypeFacts } from '@/lib/packs/cell-types';
 import { packFigures } from '@/lib/packs/pack-figures';
 import type { ListedPack } from '@/lib/packs/pack-list';
@@ -16,13 +15,13 @@ import { calendarDay } from '@/lib/wording/dates';
 import type { CurrentSchool } from '../people/current-school';
 import type { EventInFull, Rests } from './event-in-full';
 import { restsForce } from './rests-force';
+import { venueConditions } from './venue-conditions';
 
 /** Where the school has set none: common practice, as the content has it (control store-check), every week. */
 const CHECKED_WITHIN_DAYS = 7;
 
 /** What the check before leaving is made of, out of all that is kept. */
 export function checkFacts({ event, content, school, site, packs, limits, rests, onItsWay, now }: Omit<EventInFull, 'lines'>): CheckFacts {
-  const own = site.kind === 'own';
   const lastDay = calendarDay(event.endsAt, school.timeZone);
   return {
     eventId: event.id, now, startsAt: event.startsAt, lastDay, manyDays: calendarDay(event.startsAt, school.timeZone) !== lastDay,
@@ -36,7 +35,7 @@ export function checkFacts({ event, content, school, site, packs, limits, rests,
     assessment: rests === null ? null : checkedAssessment(rests, lastDay, calendarDay(now, school.timeZone)),
     assessmentOnItsWay: onItsWay?.id ?? null,
     details: event.details,
-    notAgreed: own ? [] : venueControls(event.details).filter((id) => !event.details.agreed.includes(id)).flatMap((id) => content.controls.filter((control) => control.id === id).map(({ title }) => title)),
+    notAgreed: site.kind === 'own' ? [] : venueConditions({ event, content, site, rests }).filter(({ stands }) => !stands).map(({ words }) => words),
     checkedWithinDays: limits.checkDays ?? CHECKED_WITHIN_DAYS,
   };
 }

@@ -3,7 +3,7 @@ import { guidanceWords } from '@/lib/content/fill-guidance';
 import { ADULT_PARTS, labelOf, TEAM_CONTROLS } from '@/lib/events/choices';
 import type { JudgedLine } from '@/lib/events/check/check-event';
 import { GROUP_TITLES } from '@/lib/events/check/line';
-import { goesByAir, venueControls } from '@/lib/events/details';
+import { goesByAir } from '@/lib/events/details';
 import type { EventAdult } from '@/lib/events/event';
 import type { Signer } from '@/lib/papers/assessment/facts';
 import type { EventFacts } from '@/lib/papers/event/facts';
@@ -15,6 +15,7 @@ import { detailsFacts } from './details-facts';
 import type { EventInFull } from './event-in-full';
 import { packFact } from './pack-fact';
 import { restsForce } from './rests-force';
+import { agreement, venueConditions } from './venue-conditions';
 import { whenWords } from './when-words';
 
 /** What a paper needs besides the event: its number, who signs it, where it is read and checked. */
@@ -46,8 +47,8 @@ export function eventFacts(full: EventInFull, makings: EventMakings): EventFacts
     checks: full.lines.map(checkFact),
     packs: packs.map((pack) => packFact(limits, pack, goesByAir(details), style)),
     totalWh: energies.reduce<number>((sum, one) => sum + (one ?? 0), 0), packsWithoutEnergy: energies.filter((one) => one === null).length,
-    provides: conditions(full, venueControls(details), details.agreed),
-    brings: [...conditions(full, TEAM_CONTROLS.filter((id) => details.brings.includes(id)), details.brings), ...(details.bringsNote === null ? [] : [{ id: 'note', words: details.bringsNote, agreed: true }])],
+    provides: venueConditions(full),
+    brings: brought(full),
     ...detailsFacts(details, site),
   };
 }
@@ -60,8 +61,9 @@ function checkFact({ id, group, state, words, accepted }: JudgedLine): EventFact
   return { id, group: GROUP_TITLES[group], state: accepted === null ? state : 'accepted', words, accepted: accepted === null ? null : { reason: accepted.reason, by: accepted.byName } };
 }
 
-function conditions({ content }: EventInFull, ids: readonly string[], agreed: readonly string[]): EventFacts['provides'] {
-  return ids.flatMap((id) => content.controls.filter((control) => control.id === id).map(({ title }) => ({ id, words: title, agreed: agreed.includes(id) })));
+function brought({ content, event: { details } }: EventInFull): EventFacts['brings'] {
+  const controls = TEAM_CONTROLS.filter((id) => details.brings.includes(id)).flatMap((id) => content.controls.filter((control) => control.id === id).map(({ title }) => agreement(id, title, true)));
+  return details.bringsNote === null ? controls : [...controls, agreement('note', details.bringsNote, true)];
 }
 
 function describedBy({ links }: EventInFull, style: DateStyle): string | null {
