@@ -1,7 +1,8 @@
 import { z } from 'zod';
+import { idsOf } from '@/lib/forms/choices';
 import { line, listOf } from '@/lib/forms/fields';
 import type { Fault } from '@/lib/forms/form-state';
-import { ADULT_PARTS, idsOf } from './choices';
+import { ADULT_PARTS } from './choices';
 import type { EventAdult } from './event';
 import { TARGET_FIELDS } from './event-input';
 

@@ -1,16 +1,4 @@
-/** One thing to choose, with what is said under it. */
-export interface Choice<Id extends string = string> { readonly id: Id; readonly label: string; readonly hint?: string }
-
-export function idsOf<const Id extends string>(choices: readonly Choice<Id>[]): readonly [Id, ...Id[]] {
-  const [first, ...rest] = choices.map(({ id }) => id);
-  if (first === undefined) throw new Error('a list of choices is empty');
-  return [first, ...rest];
-}
-
-/** The words of a choice; of one that this program does not know, the word itself. */
-export function labelOf(choices: readonly Choice[], id: string | null): string | null {
-  return id === null ? null : (choices.find((choice) => choice.id === id)?.label ?? id);
-}
+import type { Choice } from '@/lib/forms/choices';
 
 /** What an adult does there. One person may do several. */
 export const ADULT_PARTS = [

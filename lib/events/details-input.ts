@@ -1,7 +1,8 @@
 import { z } from 'zod';
+import type { Choice } from '@/lib/forms/choices';
 import { listOf, optionalText } from '@/lib/forms/fields';
 import { optionalTypedNumber } from '@/lib/questionnaire/number-field';
-import { CHARGING_THERE, type Choice, DAMAGED_THERE, DETECTION_THERE, HALL_SHARED, OVERNIGHT, SAID, TRAVEL_WAYS } from './choices';
+import { CHARGING_THERE, DAMAGED_THERE, DETECTION_THERE, HALL_SHARED, OVERNIGHT, SAID, TRAVEL_WAYS } from './choices';
 import { TARGET_FIELDS } from './event-input';
 
 const CHOOSE = 'Choose one of the list';

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { CHARGING_THERE, DAMAGED_THERE, DETECTION_THERE, HALL_SHARED, idsOf, OVERNIGHT, SAID, TRAVEL_WAYS, VENUE_CHARGING_CONTROLS, VENUE_CONTROLS } from './choices';
+import { idsOf } from '@/lib/forms/choices';
+import { CHARGING_THERE, DAMAGED_THERE, DETECTION_THERE, HALL_SHARED, OVERNIGHT, SAID, TRAVEL_WAYS, VENUE_CHARGING_CONTROLS, VENUE_CONTROLS } from './choices';
 
 const text = z.string().nullable().default(null);
 const said = z.enum(idsOf(SAID)).nullable().default(null);

@@ -1,5 +1,4 @@
-/** One thing to choose, with what is said under it. */
-interface Choice<Id extends string> { readonly id: Id; readonly label: string; readonly hint?: string }
+import type { Choice } from '@/lib/forms/choices';
 
 /** What it was. Fire, smoke and injury come together, so several may be ticked. */
 export const KINDS = [
@@ -14,7 +13,7 @@ export const KINDS = [
   { id: 'drone-hit', label: 'Somebody was hit by a drone or rotor' },
   { id: 'injury', label: 'Somebody was hurt in another way' },
   { id: 'near-miss', label: 'It nearly happened', hint: 'Nothing and nobody was harmed.' },
-] as const satisfies readonly Choice<string>[];
+] as const satisfies readonly Choice[];
 export type Kind = (typeof KINDS)[number]['id'];
 
 /** Who was called or warned at once. */
@@ -23,7 +22,7 @@ export const CALLED = [
   { id: 'ambulance', label: 'Ambulance' },
   { id: 'alarm', label: 'The building’s alarm was set off' },
   { id: 'nobody-needed', label: 'Nobody was needed' },
-] as const satisfies readonly Choice<string>[];
+] as const satisfies readonly Choice[];
 
 /** Who was told afterwards. */
 export const CONTACTED = [
@@ -34,7 +33,7 @@ export const CONTACTED = [
   { id: 'doctor', label: 'Doctor' },
   { id: 'insurer', label: 'Insurer' },
   { id: 'authority', label: 'An authority' },
-] as const satisfies readonly Choice<string>[];
+] as const satisfies readonly Choice[];
 
 /** What was going on. Together with what it was this says which risk of the assessment it belongs to. */
 export const DOINGS = [
@@ -49,7 +48,7 @@ export const DOINGS = [
   { id: 'discarding', label: 'Throwing away or handing over' },
   { id: 'other', label: 'Something else' },
   { id: 'not-sure', label: 'Not sure' },
-] as const satisfies readonly Choice<string>[];
+] as const satisfies readonly Choice[];
 export type Doing = (typeof DOINGS)[number]['id'];
 
 /** Nothing of it is ever preselected. */
@@ -57,7 +56,7 @@ export const YES_NO = [
   { id: 'yes', label: 'Yes' },
   { id: 'no', label: 'No' },
   { id: 'not-sure', label: 'Not sure' },
-] as const satisfies readonly Choice<string>[];
+] as const satisfies readonly Choice[];
 export type YesNo = (typeof YES_NO)[number]['id'];
 
 /** Of somebody affected; a role, never a name. */
@@ -68,19 +67,8 @@ export const AFFECTED_ROLES = [
   { id: 'visitor', label: 'Spectator or visitor' },
   { id: 'staff', label: 'Other staff' },
   { id: 'other', label: 'Somebody else' },
-] as const satisfies readonly Choice<string>[];
+] as const satisfies readonly Choice[];
 export type AffectedRole = (typeof AFFECTED_ROLES)[number]['id'];
 
 /** `nearby`: it only lay beside; such a pack the officer may release later. */
 export const PARTS = ['involved', 'nearby', 'not-sure'] as const;
-
-/** Ids of a list, for a schema. */
-export function idsOf<Id extends string>(list: readonly [Choice<Id>, ...Choice<Id>[]]): readonly [Id, ...Id[]] {
-  const [first, ...rest] = list;
-  return [first.id, ...rest.map(({ id }) => id)];
-}
-
-/** What an id is called; an id of an older list stands for itself. */
-export function labelOf(list: readonly Choice<string>[], id: string): string {
-  return list.find((choice) => choice.id === id)?.label ?? id;
-}

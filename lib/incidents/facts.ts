@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { CALLED, CONTACTED, DOINGS, idsOf, KINDS, PARTS, YES_NO } from './choices';
+import { idsOf } from '@/lib/forms/choices';
+import { CALLED, CONTACTED, DOINGS, KINDS, PARTS, YES_NO } from './choices';
 
 const yesNo = z.enum(idsOf(YES_NO));
 const text = z.string().nullable();

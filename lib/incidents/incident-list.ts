@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { CsvColumn } from '@/lib/csv/write-csv';
-import { KINDS, labelOf } from './choices';
+import { labelOf } from '@/lib/forms/choices';
+import { KINDS } from './choices';
 import { FACT_NAMES, FACT_TITLES, type Facts } from './facts';
 import { type FactNames, sayFact } from './say-fact';
 import { INCIDENT_STATES, type IncidentState, incidentStateWords } from './standing';

@@ -1,10 +1,11 @@
 import { z } from 'zod';
+import { idsOf } from '@/lib/forms/choices';
 import { faultsOfIssues } from '@/lib/forms/faults-of-issues';
 import { listOf, oneOf, optionalLine, optionalText } from '@/lib/forms/fields';
 import type { Fault } from '@/lib/forms/form-state';
 import { momentOfLocal } from '@/lib/forms/local-moment';
 import { MINUTE_MS } from '@/lib/units/time';
-import { CALLED, CONTACTED, DOINGS, idsOf, KINDS, YES_NO } from './choices';
+import { CALLED, CONTACTED, DOINGS, KINDS, YES_NO } from './choices';
 import { FACT_NAMES, type FactName, type Facts, isFactName, type PackOfIncident } from './facts';
 
 /** Where and when the form is read: a time in it is local, and nothing happens in the future. */

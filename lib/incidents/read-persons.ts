@@ -1,8 +1,9 @@
 import { z } from 'zod';
+import { idsOf } from '@/lib/forms/choices';
 import { faultsOfIssues } from '@/lib/forms/faults-of-issues';
 import { oneOf, optionalLine } from '@/lib/forms/fields';
 import type { Fault } from '@/lib/forms/form-state';
-import { AFFECTED_ROLES, type AffectedRole, idsOf, YES_NO, type YesNo } from './choices';
+import { AFFECTED_ROLES, type AffectedRole, YES_NO, type YesNo } from './choices';
 
 /** Somebody affected: a role and initials. */
 export interface Affected {

@@ -1,5 +1,6 @@
+import { labelOf } from '@/lib/forms/choices';
 import { type DateStyle, momentWords } from '@/lib/wording/dates';
-import { CALLED, CONTACTED, DOINGS, KINDS, labelOf, YES_NO } from './choices';
+import { CALLED, CONTACTED, DOINGS, KINDS, YES_NO } from './choices';
 import { FACT_SCHEMAS, type FactName, type Facts, type PackOfIncident } from './facts';
 
 /** What a reader needs besides the facts: names of places, and how dates are written. */

@@ -1,8 +1,9 @@
 import { FormChoices, FormTicks } from '@/app/_components/form/form-choices';
 import { FormNumber, FormText } from '@/app/_components/form/form-fields';
 import { Section } from '@/app/_components/ui/section';
-import { type Choice, DETECTION_THERE, HALL_SHARED } from '@/lib/events/choices';
+import { DETECTION_THERE, HALL_SHARED } from '@/lib/events/choices';
 import type { VenueDetails } from '@/lib/events/details';
+import type { Choice } from '@/lib/forms/choices';
 
 export const NOT_SAID = { value: '', label: 'Nobody has said' } as const;
 

@@ -1,10 +1,11 @@
 import { z } from 'zod';
 import type { LineAcceptance } from '@/lib/events/check/check-event';
-import { ADULT_PARTS, idsOf } from '@/lib/events/choices';
+import { ADULT_PARTS } from '@/lib/events/choices';
 import { EventDetailsSchema, ScheduleSchema } from '@/lib/events/details';
 import type { EventAdult, EventRecord } from '@/lib/events/event';
 import type { ListedEvent } from '@/lib/events/event-list';
 import { eventStateOf } from '@/lib/events/standing';
+import { idsOf } from '@/lib/forms/choices';
 import type { Prisma } from '../generated/sqlite/client';
 
 /** What every reading of a whole event needs. */

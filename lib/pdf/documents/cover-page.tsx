@@ -4,7 +4,8 @@ import { type PaperFrame, PaperPage } from '../render/paper-page';
 import { COLOUR } from '../render/paper-colours';
 import { TYPE } from '../render/paper-type';
 import { QrCode } from '../render/qr-code';
-import { SignatureBoxes, SIGNATURES_HEIGHT } from '../render/signature-boxes';
+import { SignatureBoxes } from '../render/signature-boxes';
+import { SIGNATURES_HEIGHT } from '../render/signature-geometry';
 import { Words } from '../render/words';
 import { BlocksOnPaper } from './blocks/block';
 

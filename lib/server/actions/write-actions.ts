@@ -15,24 +15,24 @@ function outcome(done: { readonly ok: true; readonly id: string } | NotDone): Ou
 }
 
 /** Makes an action of a suggestion, of a stop condition, or of what somebody writes. */
-export async function addAction(input: AddActionInput, actor: Actor): Promise<Outcome> {
+export async function addAction(actor: Actor, input: AddActionInput): Promise<Outcome> {
   if (!can(actor.role, 'action.add')) return refused(null, 'Your role does not add actions');
   const done = await write(database(), actor, new Date(), input);
   return done.ok ? { ok: true, then: `/assessments/${input.versionId}/result#actions` } : refused(null, done.why);
 }
 
-export async function changeAction(input: ChangeActionInput, actor: Actor): Promise<Outcome> {
+export async function changeAction(actor: Actor, input: ChangeActionInput): Promise<Outcome> {
   if (!can(actor.role, 'action.change')) return refused(null, 'Your role does not change actions');
   return outcome(await rewrite(database(), actor, new Date(), input));
 }
 
 /** Done, with what was done; or dropped, with why. */
-export async function closeAction(to: 'done' | 'dropped', { actionId, note }: ActionNoteInput, actor: Actor): Promise<Outcome> {
+export async function closeAction(actor: Actor, to: 'done' | 'dropped', { actionId, note }: ActionNoteInput): Promise<Outcome> {
   const refusal = await whyNotClose(actor, actionId);
   return refusal === null ? outcome(await closeActionOf(database(), actor, new Date(), actionId, to, note)) : refused(null, refusal);
 }
 
-export async function reopenAction({ actionId, note }: ActionNoteInput, actor: Actor): Promise<Outcome> {
+export async function reopenAction(actor: Actor, { actionId, note }: ActionNoteInput): Promise<Outcome> {
   const refusal = await whyNotClose(actor, actionId);
   return refusal === null ? outcome(await openActionAgain(database(), actor, new Date(), actionId, note)) : refused(null, refusal);
 }

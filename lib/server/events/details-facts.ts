@@ -1,7 +1,8 @@
 import 'server-only';
 import { AIR_RULES } from '@/lib/events/air-rules';
-import { CHARGING_THERE, DAMAGED_THERE, DETECTION_THERE, HALL_SHARED, labelOf, OVERNIGHT, SAID } from '@/lib/events/choices';
+import { CHARGING_THERE, DAMAGED_THERE, DETECTION_THERE, HALL_SHARED, OVERNIGHT, SAID } from '@/lib/events/choices';
 import { type EventDetails, goesByAir, goesByRoad } from '@/lib/events/details';
+import { labelOf } from '@/lib/forms/choices';
 import type { EventFacts } from '@/lib/papers/event/facts';
 import type { Area, Site } from '@/lib/places/place';
 

@@ -1,10 +1,11 @@
 import 'server-only';
 import { guidanceWords } from '@/lib/content/fill-guidance';
-import { ADULT_PARTS, labelOf, TEAM_CONTROLS } from '@/lib/events/choices';
+import { ADULT_PARTS, TEAM_CONTROLS } from '@/lib/events/choices';
 import type { JudgedLine } from '@/lib/events/check/check-event';
 import { GROUP_TITLES } from '@/lib/events/check/line';
 import { goesByAir } from '@/lib/events/details';
 import type { EventAdult } from '@/lib/events/event';
+import { labelOf } from '@/lib/forms/choices';
 import type { Signer } from '@/lib/papers/assessment/facts';
 import type { EventFacts } from '@/lib/papers/event/facts';
 import { calendarDay, calendarDayWords, dayWords, type DateStyle, momentWords } from '@/lib/wording/dates';

@@ -1,6 +1,7 @@
 import 'server-only';
+import { labelOf } from '@/lib/forms/choices';
 import { openEnds } from '@/lib/incidents/close-incident';
-import { AFFECTED_ROLES, labelOf, YES_NO } from '@/lib/incidents/choices';
+import { AFFECTED_ROLES, YES_NO } from '@/lib/incidents/choices';
 import { FACT_NAMES, FACT_TITLES } from '@/lib/incidents/facts';
 import { FOLLOW_UP_TITLES } from '@/lib/incidents/follow-up-titles';
 import { type IncidentRecord, standingOf } from '@/lib/incidents/incident';

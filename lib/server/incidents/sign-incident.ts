@@ -21,7 +21,7 @@ import { findIncident } from './read-incidents';
  * Begins to make the paper of a closed incident and signs it as the officer who read it, with the password given again.
  * What was read is held to what is signed by its fingerprint.
  */
-export async function signIncident(input: SignIncidentInput, actor: Actor): Promise<Outcome> {
+export async function signIncident(actor: Actor, input: SignIncidentInput): Promise<Outcome> {
   if (!can(actor.role, 'incident.sign')) return refused(null, 'Only a safety officer signs the paper of an incident');
   const incident = await findIncident(actor, input.incidentId);
   if (incident === null) return refused(null, 'Your school has no such incident');

@@ -3,7 +3,7 @@ import type { Paper } from '@/lib/papers/paper';
 import { addSignatureFields } from '@/lib/pdf/sign/add-signature-fields';
 import { signField } from '@/lib/pdf/sign/sign-field';
 import type { SignerRole } from '@/lib/pdf/sign/signature-field';
-import { signatureBoxSize, signatureRectangle } from '@/lib/pdf/render/signature-boxes';
+import { signatureBoxSize, signatureRectangle } from '@/lib/pdf/render/signature-geometry';
 import { createPaperRenderer, type PaperRenderer, type RenderOptions } from '@/lib/pdf/worker/paper-renderer';
 import { type Make, madeOnce } from './made-once';
 import type { ReadySigner } from './signing-keys';

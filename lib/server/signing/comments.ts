@@ -14,23 +14,23 @@ const NOT_ALLOWED = 'Your role does not comment on assessments';
 const outcome = (done: { readonly ok: true } | NotDone, words: string): Outcome => (done.ok ? { ok: true, done: words } : refused(null, done.why));
 
 /** A remark on an answer or on the whole, or a reply to one. */
-export async function comment(input: CommentInput, actor: Actor): Promise<Outcome> {
+export async function comment(actor: Actor, input: CommentInput): Promise<Outcome> {
   if (!can(actor.role, 'assessment.comment')) return refused(null, NOT_ALLOWED);
   return outcome(await addComment(database(), actor, new Date(), input), 'Written.');
 }
 
-export async function settle({ versionId, commentId }: OfCommentInput, actor: Actor): Promise<Outcome> {
+export async function settle(actor: Actor, { versionId, commentId }: OfCommentInput): Promise<Outcome> {
   if (!can(actor.role, 'assessment.comment')) return refused(null, NOT_ALLOWED);
   return outcome(await settleComment(database(), actor, new Date(), versionId, commentId), 'Settled.');
 }
 
-export async function takeBack({ versionId, commentId }: OfCommentInput, actor: Actor): Promise<Outcome> {
+export async function takeBack(actor: Actor, { versionId, commentId }: OfCommentInput): Promise<Outcome> {
   if (!can(actor.role, 'assessment.comment')) return refused(null, NOT_ALLOWED);
   return outcome(await withdrawComment(database(), actor, new Date(), versionId, commentId), 'Taken back.');
 }
 
 /** The officer has looked at these answers as they are. */
-export async function look({ versionId, questions }: LookInput, actor: Actor): Promise<Outcome> {
+export async function look(actor: Actor, { versionId, questions }: LookInput): Promise<Outcome> {
   const version = await readVersion(database(), schoolScope(actor), versionId);
   if (version === null) return refused(null, 'This assessment is not there');
   if (!can(actor.role, 'assessment.look', { actor, on: { schoolId: actor.schoolId, byId: version.preparedById } })) return refused(null, 'You prepared it, so somebody else looks at it');

@@ -25,7 +25,7 @@ import { paperMakings, previewOf } from './paper-makings';
  * Hands an assessment to the officer: begins to make the paper of what stands there now, signed by its preparer, who
  * gives the password again. Also signs once more what the officer's decisions have changed since.
  */
-export async function handOver(input: HandOverInput, actor: Actor): Promise<Outcome> {
+export async function handOver(actor: Actor, input: HandOverInput): Promise<Outcome> {
   const found = await versionInFull(actor, input.versionId);
   if (found === null) return refused(null, 'This assessment is not there');
   const { version } = found;

@@ -21,14 +21,14 @@ const NOT_YOURS = 'You prepared it, so somebody else must decide on it';
 const outcome = (done: { readonly ok: true } | NotDone, versionId: string, page: 'result' | 'review' = 'result'): Outcome => (done.ok ? { ok: true, then: `/assessments/${versionId}/${page}` } : refused(null, done.why));
 
 /** Returns what lies with the officer to its preparer, with what is to be changed. */
-export async function returnAssessment(input: ReturnInput, actor: Actor): Promise<Outcome> {
+export async function returnAssessment(actor: Actor, input: ReturnInput): Promise<Outcome> {
   const version = await judged(actor, input.versionId, 'assessment.return');
   if (typeof version === 'string') return refused(null, version);
   return outcome(await returnVersion(database(), actor, new Date(), version.id, input.comment), version.id);
 }
 
 /** Accepts a stop condition in writing, as far as the content lets anybody. */
-export async function acceptStop(input: AcceptStopInput, actor: Actor): Promise<Outcome> {
+export async function acceptStop(actor: Actor, input: AcceptStopInput): Promise<Outcome> {
   const version = await judged(actor, input.versionId, 'assessment.accept-stop');
   if (typeof version === 'string') return refused(null, version);
   const stop = contentByVersion(version.contentVersion)?.stops.find((one) => one.id === input.stopId);
@@ -44,18 +44,18 @@ async function judged(actor: Actor, versionId: string, action: ActionOnCase) {
 }
 
 /** Takes a signed assessment out of force at once, with a reason. */
-export async function suspendAssessment(input: SuspendInput, actor: Actor): Promise<Outcome> {
+export async function suspendAssessment(actor: Actor, input: SuspendInput): Promise<Outcome> {
   if (!can(actor.role, 'assessment.suspend')) return refused(null, 'Only a safety officer suspends an assessment');
   return outcome(await suspendVersion(database(), actor, new Date(), input.versionId, input.reason), input.versionId);
 }
 
-export async function liftSuspension(input: SuspendInput, actor: Actor): Promise<Outcome> {
+export async function liftSuspension(actor: Actor, input: SuspendInput): Promise<Outcome> {
   if (!can(actor.role, 'assessment.lift-suspension')) return refused(null, 'Only a safety officer lifts a suspension');
   return outcome(await liftSuspensionOf(database(), actor, new Date(), input.versionId, input.reason), input.versionId);
 }
 
 /** The officer has looked again at what spoke against a signed assessment. */
-export async function settleReview(input: SettleReviewInput, actor: Actor): Promise<Outcome> {
+export async function settleReview(actor: Actor, input: SettleReviewInput): Promise<Outcome> {
   if (!can(actor.role, 'assessment.settle-review')) return refused(null, 'Only a safety officer settles a review');
   return outcome(await settleReviewOf(database(), actor, new Date(), input), input.versionId);
 }

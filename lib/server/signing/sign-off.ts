@@ -19,7 +19,7 @@ import { extremeRisks, openStops } from './open-stops';
  * The officer signs the very file that the preparer signed, which puts the assessment in force. What is signed is
  * named by its id: a paper that was made anew meanwhile is not signed by mistake.
  */
-export async function signOff(input: SignOffInput, actor: Actor): Promise<Outcome> {
+export async function signOff(actor: Actor, input: SignOffInput): Promise<Outcome> {
   const found = await versionInFull(actor, input.versionId);
   if (found === null) return refused(null, 'This assessment is not there');
   const { version } = found;

@@ -1,7 +1,7 @@
 import { SignatureAppearance } from '@/lib/pdf/documents/signature-appearance';
 import { SignaturePlace } from '@/lib/pdf/documents/signature-place';
 import { renderPaper } from '@/lib/pdf/render/render-paper';
-import { signatureBoxSize, signatureRectangle } from '@/lib/pdf/render/signature-boxes';
+import { signatureBoxSize, signatureRectangle } from '@/lib/pdf/render/signature-geometry';
 import { addSignatureFields } from '@/lib/pdf/sign/add-signature-fields';
 import type { SignerRole } from '@/lib/pdf/sign/signature-field';
 import { signField } from '@/lib/pdf/sign/sign-field';

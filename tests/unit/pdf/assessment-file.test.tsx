@@ -7,7 +7,7 @@ import { PaperOfBlocks } from '@/lib/pdf/documents/paper-of-blocks';
 import { PAPER } from '@/lib/pdf/render/paper-size';
 import { writableModel } from '@/lib/pdf/render/fonts/writable';
 import { renderPaper } from '@/lib/pdf/render/render-paper';
-import { signatureRectangle } from '@/lib/pdf/render/signature-boxes';
+import { signatureRectangle } from '@/lib/pdf/render/signature-geometry';
 import { answersOnPaper } from '@/lib/server/signing/answers-on-paper';
 import { asFile, runTool, textOf } from '@/tests/support/pdf/tools';
 import { assessmentFacts } from '../../support/assessment-facts';

@@ -4,7 +4,7 @@ import { checkFile } from '@/lib/pdf/verify/check-file';
 import type { FileCheck } from '@/lib/pdf/verify/file-check';
 import { verdictOf } from '@/lib/pdf/verify/verdict';
 import { verdictInWords } from '@/lib/pdf/verify/words';
-import { signatureBoxSize } from '@/lib/pdf/render/signature-boxes';
+import { signatureBoxSize } from '@/lib/pdf/render/signature-geometry';
 import { appendRevision } from '@/lib/pdf/sign/append-revision';
 import { openForSigning } from '@/lib/pdf/sign/open-for-signing';
 import { openDocument } from '@/lib/pdf/structure/document';

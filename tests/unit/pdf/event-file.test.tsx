@@ -8,7 +8,7 @@ import { responseCard } from '@/lib/papers/response-card';
 import { PaperOfBlocks } from '@/lib/pdf/documents/paper-of-blocks';
 import { PAPER } from '@/lib/pdf/render/paper-size';
 import { renderPaper } from '@/lib/pdf/render/render-paper';
-import { signatureRectangle } from '@/lib/pdf/render/signature-boxes';
+import { signatureRectangle } from '@/lib/pdf/render/signature-geometry';
 import { VENUE_CAUTION } from '@/lib/wording/caution';
 import { asFile, runTool, textOf } from '@/tests/support/pdf/tools';
 import { eventFacts, packFacts, wordsOfPlace } from '../../support/event-facts';

@@ -6,7 +6,7 @@ import type { Mark } from '@/lib/charts/scene';
 import { fontsForWords } from '@/lib/pdf/render/fonts/fonts-for-words';
 import { writableModel, writableText } from '@/lib/pdf/render/fonts/writable';
 import { letters, TYPE } from '@/lib/pdf/render/paper-type';
-import { signatureRectangle } from '@/lib/pdf/render/signature-boxes';
+import { signatureRectangle } from '@/lib/pdf/render/signature-geometry';
 import { CAUTION } from '@/lib/wording/caution';
 import { renderSample } from '@/tests/support/pdf/sample-paper';
 import { asFile, runTool, textOf } from '@/tests/support/pdf/tools';

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { certificatePem } from '@/lib/pdf/certificates/pem';
-import { signatureBoxSize } from '@/lib/pdf/render/signature-boxes';
+import { signatureBoxSize } from '@/lib/pdf/render/signature-geometry';
 import { addSignatureFields } from '@/lib/pdf/sign/add-signature-fields';
 import { signField } from '@/lib/pdf/sign/sign-field';
 import { renderSample } from '@/tests/support/pdf/sample-paper';

@@ -4,7 +4,7 @@ import { ChangeActionSchema, DoneActionSchema, DropActionSchema, OpenActionSchem
 import { changeAction, closeAction, reopenAction } from '@/lib/server/actions/write-actions';
 import { guardedAction } from '@/lib/server/forms/guarded-action';
 
-export const changeActionAction = guardedAction({ may: 'action.change', schema: ChangeActionSchema, run: (input, actor) => changeAction(input, actor) });
-export const doneAction = guardedAction({ may: 'action.close', schema: DoneActionSchema, run: (input, actor) => closeAction('done', input, actor) });
-export const dropAction = guardedAction({ may: 'action.close', schema: DropActionSchema, run: (input, actor) => closeAction('dropped', input, actor) });
-export const reopenActionAction = guardedAction({ may: 'action.close', schema: OpenActionSchema, run: (input, actor) => reopenAction(input, actor) });
+export const changeActionAction = guardedAction({ may: 'action.change', schema: ChangeActionSchema, run: (input, actor) => changeAction(actor, input) });
+export const doneAction = guardedAction({ may: 'action.close', schema: DoneActionSchema, run: (input, actor) => closeAction(actor, 'done', input) });
+export const dropAction = guardedAction({ may: 'action.close', schema: DropActionSchema, run: (input, actor) => closeAction(actor, 'dropped', input) });
+export const reopenActionAction = guardedAction({ may: 'action.close', schema: OpenActionSchema, run: (input, actor) => reopenAction(actor, input) });

@@ -1,7 +1,8 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { Section } from '@/app/_components/ui/section';
-import { ADULT_PARTS, CHARGING_THERE, DAMAGED_THERE, labelOf, OVERNIGHT, TRAVEL_WAYS } from '@/lib/events/choices';
+import { ADULT_PARTS, CHARGING_THERE, DAMAGED_THERE, OVERNIGHT, TRAVEL_WAYS } from '@/lib/events/choices';
+import { labelOf } from '@/lib/forms/choices';
 import type { EventView } from '@/lib/server/events/event-view';
 import { rounded } from '@/lib/wording/numbers';
 

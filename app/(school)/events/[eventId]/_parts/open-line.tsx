@@ -14,7 +14,7 @@ export function OpenLine({ line, eventId, mayMend, mayAccept }: OpenLineProps) {
   return (
     <li id={`line-${id}`} className={state === 'failing' ? 'fails' : 'open'}>
       <p><span className="mark-word">{state === 'failing' ? 'Fails' : 'Not known'}</span> <b>{words}</b></p>
-      <p className="small">{mend}{link === null || (isOwn && !mayMend) ? null : <> <Link href={link} prefetch={false}>Mend it<span className="vh">: {words}</span></Link></>}</p>
+      <p className="small">{mend}{link === null || (isOwn && !mayMend) ? null : <> <Link href={link} prefetch={false} className="nowrap">Mend it<span className="vh">: {words}</span></Link></>}</p>
       {mayAccept && mayBeAccepted ? (
         <Disclosure summary="Let it stand, in writing">
           <ActionForm action={acceptLineAction} id={`accept-${id}`} faultsTitle="Not accepted">

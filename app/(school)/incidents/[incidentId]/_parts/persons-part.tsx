@@ -1,7 +1,8 @@
 import { ButtonLink } from '@/app/_components/ui/button';
 import { Section } from '@/app/_components/ui/section';
 import { Table } from '@/app/_components/ui/table';
-import { AFFECTED_ROLES, labelOf, YES_NO } from '@/lib/incidents/choices';
+import { labelOf } from '@/lib/forms/choices';
+import { AFFECTED_ROLES, YES_NO } from '@/lib/incidents/choices';
 import type { IncidentRecord } from '@/lib/incidents/incident';
 
 /** Who was affected: roles and initials. */
