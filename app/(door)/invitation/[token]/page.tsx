@@ -19,7 +19,7 @@ export default async function InvitationPage({ params }: { readonly params: Prom
   return (
     <>
       <PageHead title={`Join ${opened.school}`} lead={`You are invited as ${ROLE_NAMES[opened.invitation.role]}.`} />
-      <ActionForm action={acceptAction} faultsTitle="No account made yet">
+      <ActionForm action={acceptAction} check={{ of: 'join' }} faultsTitle="No account made yet">
         <FormHidden name="token" value={token} />
         <FormLine name="name" label="Your name" autoComplete="name" />
         <FormLine name="post" label="Your post" hint="As it should stand under your signature, such as teacher or coach." autoComplete="organization-title" />
