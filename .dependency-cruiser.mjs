@@ -116,10 +116,10 @@ const configuration = {
     },
     {
       name: 'content-model-imports-nothing',
-      comment: 'The shapes of the content are known everywhere, also where zod is not allowed. Those of its texts stand in a file of their own.',
+      comment: 'The shapes of the content are known everywhere, also where zod is not allowed.',
       severity: 'error',
-      from: { path: '^lib/content/(guidance-)?model\\.ts$' },
-      to: { path: '.', pathNot: '^lib/content/guidance-model\\.ts$' },
+      from: { path: '^lib/content/model(\\.ts$|/)' },
+      to: { path: '.', pathNot: '^lib/content/model/' },
     },
     {
       name: 'content-model-is-only-types',
@@ -127,6 +127,13 @@ const configuration = {
       severity: 'error',
       from: { path: '^lib/', pathNot: '^lib/content/' },
       to: { path: '^lib/content/model\\.ts$', dependencyTypesNot: ['type-only'] },
+    },
+    {
+      name: 'content-model-has-one-door',
+      comment: 'Which file of the model a shape stands in is the affair of lib/content.',
+      severity: 'error',
+      from: { pathNot: '^lib/content/' },
+      to: { path: '^lib/content/model/' },
     },
     {
       name: 'first-commands-need-no-package',

@@ -83,6 +83,13 @@ export default defineConfig([
     },
   },
   {
+    name: 'a test in a browser leaves nothing open in it',
+    files: ['tests/e2e/*.ts'],
+    rules: {
+      'no-restricted-imports': ['error', { paths: [{ name: '@playwright/test', importNames: ['test'], message: 'Use test of tests/e2e/support/test: it closes what a test opened.' }] }],
+    },
+  },
+  {
     name: 'tests say what they tolerate, and all run',
     files: ['tests/**'],
     rules: {

@@ -11,6 +11,9 @@ const folder = path.join(os.tmpdir(), `sandbucket-e2e-${port}`);
 process.env.E2E_FOLDER = folder;
 process.env.E2E_DATABASE_URL ??= `file:${path.join(folder, 'e2e.db')}`;
 
+/** Files whose tests take minutes, or wait for one another. */
+const LONG = /(whole-path|signing)\.spec\.ts/;
+
 export default defineConfig({
   testDir: './tests/e2e',
   fullyParallel: true,
@@ -31,10 +34,12 @@ export default defineConfig({
       args: ['--no-sandbox', '--disable-dev-shm-usage', '--disable-gpu', '--disable-background-networking', '--disable-component-update'],
     },
   },
-  // The first run happens once. It leaves a sign-in of every role for the others: tests/e2e/support/sign-ins.ts.
+  // The first run happens once. It leaves a sign-in of every role for the others: tests/e2e/support/sign-ins.ts. The tests
+  // that take minutes begin first: at the end one worker would wait for them.
   projects: [
     { name: 'first run', testMatch: /first-run\.setup\.ts/ },
-    { name: 'the rest', testMatch: /\.spec\.ts/, dependencies: ['first run'] },
+    { name: 'the whole path', testMatch: LONG, dependencies: ['first run'] },
+    { name: 'the rest', testMatch: /\.spec\.ts/, testIgnore: LONG, dependencies: ['first run'] },
   ],
   webServer: {
     // Without `exec` a shell would stand between the two, and the server could not see that Playwright is gone.

@@ -77,10 +77,10 @@ function NoticeParts() {
   return (
     <Section id="notices" title="Notices, lists, waiting">
       <div className="stack wide">
-        <Notice title="Two checks are due">Good to know, no hurry.</Notice>
-        <Notice kind="act" title="W-11 must be isolated">A person must act. Nothing else is ember.</Notice>
-        <Notice kind="done" title="Signed and kept">What happened, and what comes next.</Notice>
-        <Notice kind="not sure" title="Air changes not known">Measuring them would narrow the smoke figures most.</Notice>
+        <Notice level={3} title="Two checks are due">Good to know, no hurry.</Notice>
+        <Notice level={3} kind="act" title="W-11 must be isolated">A person must act. Nothing else is ember.</Notice>
+        <Notice level={3} kind="done" title="Signed and kept">What happened, and what comes next.</Notice>
+        <Notice level={3} kind="not sure" title="Air changes not known">Measuring them would narrow the smoke figures most.</Notice>
         <StopList stops={[{ id: 'demo', title: 'No place outdoors for a pack that vents', why: 'A suspect pack would stay among people.', action: <Button size="small">Answer it</Button> }]} />
         <Table caption="Packs" columns={[{ head: 'Pack', cell: (row) => row.id }, { head: 'Spread, mV', numeric: true, cell: (row) => row.spread }]} rows={[{ id: 'W-11', spread: '310' }, { id: 'W-01', spread: '9' }]} rowKey={(row) => row.id} presses={(row) => row.id === 'W-11'} />
         <div className="two"><Empty level={3} title="No room yet"><p>Choose an example, or drop your own.</p><Button kind="main">Choose an example</Button></Empty><Skeleton words="Computing. You can leave, it goes on." /></div>

@@ -21,8 +21,8 @@ function Pane({ theme }: { readonly theme: 'light' | 'dark' }) {
       <p className="row"><GradeMark grade="low" /><GradeMark grade="moderate" /><GradeMark grade="high" /><GradeMark grade="extreme" /></p>
       <p className="row"><Button kind="main">Save</Button><Button>Back</Button><Button kind="now">Isolate</Button></p>
       <NumberField id={`pane-${theme}`} label="Cell 3" unit="V" error="Did you mean 3.41?" defaultValue="34.1" />
-      <Notice kind="act" title="W-11 must be isolated" />
-      <Notice kind="not sure" title="Air changes not known" />
+      <Notice level={3} kind="act" title="W-11 must be isolated" />
+      <Notice level={3} kind="not sure" title="Air changes not known" />
       <p className="muted">Lesser words.</p>
     </div>
   );

@@ -3,9 +3,9 @@ import type { Question } from '@/lib/content/model';
 import type { Answer, TickAnswer } from '@/lib/core/document';
 import { line, listOf } from '@/lib/forms/fields';
 import { linesSaid } from '@/lib/questionnaire/ticks';
+import { DAY_MS } from '@/lib/units/time';
 import { isOpen } from './standing';
 
-const DAY_MS = 24 * 60 * 60 * 1000;
 export const CARETAKER_DAYS = ['3', '7', '14', '30'] as const;
 
 /** Sending questions to somebody without an account. */

@@ -21,13 +21,16 @@ export function drifted(covered: Covered, now: Partial<Covered>): readonly Drift
 
 const shown = (value: number): string => String(Math.round(value));
 
-/** Whether it holds on a day: signed, not suspended, not run out, nothing reported that contradicts it. */
 export type Force = 'in force' | 'suspended' | 'run out' | 'review asked' | 'superseded' | 'not signed';
 
-export function forceOn(now: Date, one: { readonly state: string; readonly suspended: boolean; readonly validUntil: Date | null; readonly reviewAsked: boolean }): Force {
+/**
+ * Whether it holds on a day: signed, not suspended, not run out, nothing reported that contradicts it. Its last day counts to its end.
+ * @param day of the school's own calendar, YYYY-MM-DD, as `until` is; null where no day was named
+ */
+export function forceOn(day: string, one: { readonly state: string; readonly suspended: boolean; readonly until: string | null; readonly reviewAsked: boolean }): Force {
   if (one.state === 'superseded') return 'superseded';
   if (one.state !== 'signed') return 'not signed';
   if (one.suspended) return 'suspended';
-  if (one.validUntil !== null && now.getTime() > one.validUntil.getTime()) return 'run out';
+  if (one.until !== null && day > one.until) return 'run out';
   return one.reviewAsked ? 'review asked' : 'in force';
 }

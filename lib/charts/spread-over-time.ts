@@ -1,4 +1,5 @@
 import { scaleLinear, scaleTime } from 'd3-scale';
+import { DAY_MS } from '@/lib/units/time';
 import { circle, line, text } from './marks';
 import { type ChartWidth, type Mark, type Scene, WIDE } from './scene';
 
@@ -11,7 +12,6 @@ const LEFT = 40;
 const TOP = 34;
 const FOOT = 30;
 const LABEL = { wide: 124, narrow: 4 };
-const DAY_MS = 86_400_000;
 /** Up to here the days are written, beyond it the months. */
 const SHORT_SPAN_DAYS = 120;
 const MONTH = new Intl.DateTimeFormat('en-GB', { month: 'short', year: '2-digit', timeZone: 'UTC' });

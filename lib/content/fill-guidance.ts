@@ -1,4 +1,4 @@
-import type { Guidance, GuidanceAudience, GuidanceFieldId, GuidanceLine, GuidanceText } from './guidance-model';
+import type { Guidance, GuidanceAudience, GuidanceFieldId, GuidanceLine, GuidanceText } from './model';
 
 /** What stands in a text for one field. Never empty: `set` says whether it is the school's own. */
 interface FieldWords { readonly words: string; readonly set: boolean }

@@ -1,4 +1,4 @@
-import type { Guidance, GuidanceText } from './guidance-model';
+import type { Guidance, GuidanceText } from './model';
 
 /**
  * Texts that are to stand on one page, in the order asked for.

@@ -1,10 +1,9 @@
-import type { ConstantId, Content } from '@/lib/content/model';
-import { stateOf, type Venue } from '@/lib/core/answers/venue';
+import type { Content } from '@/lib/content/model';
+import { exposureOf, stateOf, type Venue } from '@/lib/core/answers/venue';
+import { isUsed } from '@/lib/core/physics-model';
 import type { Assumption } from '@/lib/core/result';
 import type { GradeMatrix } from '@/lib/core/risk/grade-matrix';
 
-/** Constants of the first edition that no figure rests on: listing them would claim a use they have not. */
-const UNUSED: ReadonlySet<ConstantId> = new Set<ConstantId>(['noPainFlux', 'seasonDays']);
 const JUDGED = 'our judgement';
 
 /**
@@ -18,7 +17,8 @@ export function assumptionsOf(venue: Venue, matrix: GradeMatrix): readonly Assum
 
 function physics(content: Content): readonly Assumption[] {
   const spreads = content.physics.map((one): Assumption => ({ id: `physics.${one.id}`, what: words(one.id), value: one.mid, low: one.low, high: one.high, unit: one.unit, kind: one.kind, source: one.source }));
-  const constants = content.constants.filter((one) => !UNUSED.has(one.id)).map((one): Assumption => ({ id: `constant.${one.id}`, what: words(one.id), value: one.value, low: one.low, high: one.high, unit: one.unit, kind: one.kind, source: one.source }));
+  // listing what no figure rests on would claim a use it has not
+  const constants = content.constants.filter(isUsed).map((one): Assumption => ({ id: `constant.${one.id}`, what: words(one.id), value: one.value, low: one.low, high: one.high, unit: one.unit, kind: one.kind, source: one.source }));
   return [...spreads, ...constants];
 }
 
@@ -62,7 +62,7 @@ function reaches(venue: Venue): readonly Assumption[] {
 function exposures(venue: Venue): readonly Assumption[] {
   const used = new Set(usedScenarios(venue).map((scenario) => scenario.exposureBase));
   return venue.content.exposures.filter((exposure) => used.has(exposure.id))
-    .map((exposure) => fixed(`exposure.${exposure.id}`, exposure.title, venue.exposures.get(exposure.id) ?? 0, 'in a season', exposure.kind, exposure.basis));
+    .map((exposure) => fixed(`exposure.${exposure.id}`, exposure.title, exposureOf(venue, exposure.id), 'in a season', exposure.kind, exposure.basis));
 }
 
 function judgements(content: Content, matrix: GradeMatrix): readonly Assumption[] {
@@ -73,7 +73,7 @@ function judgements(content: Content, matrix: GradeMatrix): readonly Assumption[
 }
 
 function usedScenarios(venue: Venue) {
-  return venue.content.scenarios.filter((scenario) => (venue.exposures.get(scenario.exposureBase) ?? 0) > 0);
+  return venue.content.scenarios.filter((scenario) => exposureOf(venue, scenario.exposureBase) > 0);
 }
 
 function fixed(id: string, what: string, value: number, unit: string, kind: string, source: string): Assumption {

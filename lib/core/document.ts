@@ -1,4 +1,4 @@
-import type { ControlState, InputValue } from '@/lib/content/model';
+import type { ControlState, Grade, InputValue } from '@/lib/content/model';
 
 /** One page of ticks, line by line; a line that is left out has not been answered. */
 export type TickAnswer = Readonly<Record<string, 'yes' | 'partly' | 'no' | 'not sure'>>;
@@ -23,7 +23,7 @@ export interface OwnMatrix {
   readonly from: readonly number[];
   readonly words: readonly string[];
   /** cells[level - 1][class - 1] */
-  readonly cells: readonly (readonly ('low' | 'moderate' | 'high' | 'extreme')[])[];
+  readonly cells: readonly (readonly Grade[])[];
 }
 
 export type MatrixChoice = 'five-by-five' | 'mil-std-882e' | 'three-by-three' | OwnMatrix;

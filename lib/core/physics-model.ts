@@ -11,8 +11,14 @@ export interface AeglCurves {
   readonly CO: Readonly<Record<'2' | '3', AeglCurve>>;
 }
 
-/** Constants that a model reads. The first edition lists two that none does. */
-type UsedConstant = Exclude<ConstantId, 'noPainFlux' | 'seasonDays'>;
+/** Constants of the first edition that no model reads. */
+const UNUSED = ['noPainFlux', 'seasonDays'] as const satisfies readonly ConstantId[];
+type UsedConstant = Exclude<ConstantId, (typeof UNUSED)[number]>;
+
+/** Whether some figure of the result rests on this constant. */
+export function isUsed(constant: { readonly id: ConstantId }): boolean {
+  return !UNUSED.some((id) => id === constant.id);
+}
 
 /** Every physical number of one edition of the content, by its id, in the content's units. */
 export type PhysicsModel = Readonly<Record<PhysicsId, Levels>> & Readonly<Record<UsedConstant, number>> & {

@@ -1,5 +1,6 @@
 import type { Content } from '@/lib/content/model';
 import { resolveVenue } from '@/lib/core/answers/resolve-venue';
+import { at } from '@/lib/core/at';
 import type { AssessmentDocument } from '@/lib/core/document';
 import type { GradeOrNone } from '@/lib/core/result';
 import { rankedIndices } from '@/lib/core/risk/ranking';
@@ -38,11 +39,10 @@ export function quickScore(content: Content, document: AssessmentDocument): Quic
     totalHarm: states.today.totalHarm,
     plannedHarm: states.planned.totalHarm,
     batteryFiresPerSeason: batteryFires(setup, states.today),
-    risks: order.flatMap((index, position): readonly QuickRisk[] => {
-      const scenario = content.scenarios[index];
-      const today = states.today.risks[index];
-      if (scenario === undefined || today === undefined) return [];
-      return [{ id: scenario.id, title: scenario.title, rank: position + 1, grade: today.grade, plannedGrade: states.planned.risks[index]?.grade ?? today.grade, topFrequencyMean: today.topFrequency, harmMean: today.harm }];
+    risks: order.map((index, position): QuickRisk => {
+      const { id, title } = at(content.scenarios, index);
+      const today = at(states.today.risks, index);
+      return { id, title, rank: position + 1, grade: today.grade, plannedGrade: at(states.planned.risks, index).grade, topFrequencyMean: today.topFrequency, harmMean: today.harm };
     }),
     stops: stopsOf(venue, setup.physics).map(({ id, title }) => ({ id, title })),
   };

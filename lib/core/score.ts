@@ -1,6 +1,7 @@
 import type { Consequence, Content } from '@/lib/content/model';
 import { resolveVenue } from '@/lib/core/answers/resolve-venue';
 import { numberInput, stateOf, type Venue } from '@/lib/core/answers/venue';
+import { at } from '@/lib/core/at';
 import { assumptionsOf } from '@/lib/core/assumptions';
 import { batterySummary } from '@/lib/core/battery/summary';
 import { SET_DRAWS } from '@/lib/core/best-sets';
@@ -81,13 +82,13 @@ export function score(content: Content, document: AssessmentDocument, options: S
 
 /** Σ top frequency · share that is a battery fire (amendment A15). */
 export function batteryFires(setup: RiskSetup, evaluation: ClosedEvaluation): number {
-  return setup.compiled.scenarios.reduce((sum, { scenario }, index) => sum + (evaluation.risks[index]?.topFrequency ?? 0) * scenario.fireShare, 0);
+  return setup.compiled.scenarios.reduce((sum, { scenario }, index) => sum + at(evaluation.risks, index).topFrequency * scenario.fireShare, 0);
 }
 
 function harmByConsequence(setup: RiskSetup, evaluation: ClosedEvaluation): Readonly<Record<Consequence, number>> {
   const harm: Record<Consequence, number> = { 'people-smoke': 0, 'people-burn': 0, 'people-impact': 0, 'spread-room': 0, programme: 0 };
   setup.compiled.scenarios.forEach(({ branches }, index) => branches.forEach(({ branch }, position) => {
-    harm[branch.consequence] += evaluation.risks[index]?.branches[position]?.harm ?? 0;
+    harm[branch.consequence] += at(at(evaluation.risks, index).branches, position).harm;
   }));
   return harm;
 }

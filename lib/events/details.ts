@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { CHARGING_THERE, DAMAGED_THERE, DETECTION_THERE, HALL_SHARED, idsOf, OVERNIGHT, SAID, TRAVEL_WAYS } from './choices';
+import { CHARGING_THERE, DAMAGED_THERE, DETECTION_THERE, HALL_SHARED, idsOf, OVERNIGHT, SAID, TRAVEL_WAYS, VENUE_CHARGING_CONTROLS, VENUE_CONTROLS } from './choices';
 
 const text = z.string().nullable().default(null);
 const said = z.enum(idsOf(SAID)).nullable().default(null);
@@ -60,6 +60,11 @@ export const NO_DETAILS: EventDetails = EventDetailsSchema.parse({});
 /** One line of the day: when, and what. */
 export const ScheduleSchema = z.array(z.object({ time: z.string(), what: z.string() }));
 export type Schedule = z.output<typeof ScheduleSchema>;
+
+/** Controls that are asked of the venue: more, where packs are charged there. */
+export function venueControls({ charging }: Pick<EventDetails, 'charging'>): readonly string[] {
+  return charging === 'yes' ? [...VENUE_CONTROLS, ...VENUE_CHARGING_CONTROLS] : VENUE_CONTROLS;
+}
 
 export const goesByRoad = ({ way }: Pick<EventDetails, 'way'>): boolean => way === 'road' || way === 'road-and-air';
 export const goesByAir = ({ way }: Pick<EventDetails, 'way'>): boolean => way === 'air' || way === 'road-and-air';

@@ -3,12 +3,12 @@ import { line } from '@/lib/forms/fields';
 import { momentOfLocal } from '@/lib/forms/local-moment';
 import { optionalTypedNumber } from '@/lib/questionnaire/number-field';
 import type { Fault } from '@/lib/forms/form-state';
+import { DAY_MS } from '@/lib/units/time';
 import type { EventBasics } from './event';
 import { readSchedule } from './schedule';
 
 const NO_EVENT = 'No event was named';
 const LONGEST_DAYS = 14;
-const DAY_MS = 86_400_000;
 
 const many = (unit: string, most: number) => optionalTypedNumber({ least: 0, most, unit, whole: true });
 

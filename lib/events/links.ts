@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { line } from '@/lib/forms/fields';
+import { DAY_MS } from '@/lib/units/time';
 import { type EventState, isOpen } from './standing';
 
-const DAY_MS = 86_400_000;
 export const LINK_DAYS = ['3', '7', '14', '30', '90'] as const;
 export const LINK_PURPOSES = ['see-document', 'describe-venue'] as const;
 export type LinkPurpose = (typeof LINK_PURPOSES)[number];

@@ -3,6 +3,7 @@ import { faultsOfIssues } from '@/lib/forms/faults-of-issues';
 import { listOf, oneOf, optionalLine, optionalText } from '@/lib/forms/fields';
 import type { Fault } from '@/lib/forms/form-state';
 import { momentOfLocal } from '@/lib/forms/local-moment';
+import { MINUTE_MS } from '@/lib/units/time';
 import { CALLED, CONTACTED, DOINGS, idsOf, KINDS, YES_NO } from './choices';
 import { FACT_NAMES, type FactName, type Facts, isFactName, type PackOfIncident } from './facts';
 
@@ -12,7 +13,7 @@ export interface FormClock { readonly timeZone: string; readonly now: Date }
 type Read<Value> = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly faults: readonly Fault[] };
 
 /** A clock set a little fast is no lie. */
-const FAST_MS = 10 * 60_000;
+const FAST_MS = 10 * MINUTE_MS;
 const MOST_PACKS = 60;
 
 /** Reads one fact out of the fields a form has for it. */

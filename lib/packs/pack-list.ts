@@ -1,3 +1,4 @@
+import { DAY_MS } from '@/lib/units/time';
 import { checkInForce, daysSince } from './checks/check-age';
 import type { CheckRecord } from './checks/check-record';
 import { labelKey, type Pack } from './pack';
@@ -18,7 +19,6 @@ export interface ListedPack {
 /** `now`: a person has to act; `wait`: somebody should look at it; null: nothing. */
 export interface Need { readonly urgency: 'now' | 'wait'; readonly words: string }
 
-const MS_A_DAY = 86_400_000;
 /** Our judgement (issue: damaged packs wait a week at most), days. */
 const LONGEST_WAIT = 7;
 
@@ -28,7 +28,7 @@ export function needOf(limits: SchoolPackLimits, listed: ListedPack, now: Date):
   if (pack.state === 'isolated') {
     if (isolatedAt === null) return { urgency: 'now', words: 'Say where it is' };
     if (!SETTLED_PLACES.includes(isolatedAt)) return { urgency: 'now', words: 'Not at the outdoor spot' };
-    const days = Math.floor((now.getTime() - (isolatedSince ?? pack.stateSince).getTime()) / MS_A_DAY);
+    const days = Math.floor((now.getTime() - (isolatedSince ?? pack.stateSince).getTime()) / DAY_MS);
     return { urgency: days > LONGEST_WAIT ? 'now' : 'wait', words: days === 0 ? 'Isolated today' : `Waits ${days} ${days === 1 ? 'day' : 'days'} for collection` };
   }
   if (pack.state === 'retired') return { urgency: 'wait', words: 'Waits for the collection point' };

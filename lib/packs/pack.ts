@@ -26,6 +26,11 @@ export interface PackDetails {
   readonly notes: string | null;
 }
 
+/** Cells in series and rows beside each other as labels have them: "4S", "4S2P". */
+export function cellsInWords({ series, parallel }: Pick<PackDetails, 'series' | 'parallel'>): string {
+  return `${series}S${parallel > 1 ? `${parallel}P` : ''}`;
+}
+
 /** A pack as the register holds it. */
 export interface Pack extends PackDetails {
   readonly id: string;

@@ -1,3 +1,4 @@
+import type { Venue } from '@/lib/core/answers/venue';
 import { resolveVenue } from '@/lib/core/answers/resolve-venue';
 import { actionSection } from './assessment/actions';
 import { answersAnnex, incidentsAnnex, packsAnnex } from './assessment/annexes';
@@ -35,6 +36,7 @@ export function assessmentPaper(facts: AssessmentFacts): Paper {
     fingerprint: facts.fingerprint,
     verifyAt: facts.verifyAt,
     twinAt: facts.twinAt,
+    dialled: numbersOf(facts, venue),
     cover: coverBlocks(facts),
     sections: [
       scopeSection(facts),
@@ -58,4 +60,10 @@ export function assessmentPaper(facts: AssessmentFacts): Paper {
       { field: 'Officer', title: 'Checked and signed by', name: facts.officer.name, post: facts.officer.post },
     ],
   };
+}
+
+/** The telephone numbers of the facts and of the answers, each once. */
+function numbersOf({ content, preparer, officer }: AssessmentFacts, { inputs }: Venue): readonly string[] {
+  const asked = content.questions.flatMap((question) => (question.kind === 'text' && question.field.asks === 'telephone number' ? [inputs.get(question.field.input)] : []));
+  return [...new Set([preparer.telephone, officer.telephone, ...asked].flatMap((number) => (typeof number === 'string' && number !== '' ? [number] : [])))];
 }

@@ -25,6 +25,8 @@ export interface Paper {
   readonly twinAt?: string;
   /** the caution on every page, where it is more than the usual one */
   readonly caution?: string;
+  /** telephone numbers that stand in it, as they are written: set in zeros that cannot be taken for another sign */
+  readonly dialled?: readonly string[];
   readonly cover: readonly Block[];
   readonly sections: readonly PaperSection[];
   readonly signatures: readonly SignaturePlace[];
@@ -60,7 +62,7 @@ export type Block =
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'text'; readonly text: string; readonly tone?: Tone }
   | { readonly kind: 'facts'; /** side by side, where room is short */ readonly columns?: 2; readonly rows: readonly { readonly name: string; readonly value: string; readonly under?: string }[] }
-  | { readonly kind: 'list'; readonly ordered?: boolean; /** in the least size, where room is short */ readonly small?: boolean; readonly items: readonly { readonly lead: string; readonly text?: string }[] }
+  | { readonly kind: 'list'; readonly ordered?: boolean; /** in the least size, where room is short */ readonly small?: boolean; /** side by side, of short items with a lead only, which is then not set in bold */ readonly columns?: 2; readonly items: readonly { readonly lead: string; readonly text?: string }[] }
   | { readonly kind: 'table'; readonly caption: string; readonly columns: readonly Column[]; readonly rows: readonly (readonly Cell[])[]; /** said when there is no row */ readonly empty: string }
   | { readonly kind: 'figure'; readonly scene: Scene; readonly caption: string }
   | { readonly kind: 'steps'; readonly size: StepSize; readonly items: readonly PicturedStep[] }

@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { ROLES } from '@/lib/access/roles';
 import { emailAddress, line, oneOf, optional } from '@/lib/forms/fields';
+import { DAY_MS } from '@/lib/units/time';
 
-const DAY_MS = 24 * 60 * 60 * 1000;
 /** Long enough for somebody who is away for a few days; short enough that a forgotten link opens nothing next season. */
 export const INVITATION_DAYS = 7;
 
@@ -25,6 +25,18 @@ export const AcceptInputSchema = z.object({
 });
 
 export type AcceptInput = z.output<typeof AcceptInputSchema>;
+
+/** The same by somebody who signs in already: what they are called is known, but not what they do at that school. */
+export const JoinInputSchema = z.object({ token: z.string(), post: AcceptInputSchema.shape.post });
+
+export type JoinInput = z.output<typeof JoinInputSchema>;
+
+export const TokenSchema = z.object({ token: z.string() });
+
+/** The page of a link. */
+export function invitationPath(token: string): `/${string}` {
+  return `/invitation/${encodeURIComponent(token)}`;
+}
 
 /** Until when a link made now can be used. */
 export function invitationEnd(madeAt: Date): Date {

@@ -1,7 +1,8 @@
 import { z } from 'zod';
+import { HOUR_MS } from '@/lib/units/time';
 
 /** How long a link for a new password works. Handed over in person or by telephone, an hour is enough to use it. */
-export const PASSWORD_LINK_MS = 60 * 60 * 1000;
+export const PASSWORD_LINK_MS = HOUR_MS;
 
 /** What the officer gets to pass on. */
 export const PasswordLinkSchema = z.object({ address: z.string() });

@@ -1,6 +1,8 @@
+import { MINUTE_MS } from '@/lib/units/time';
+
 /** More than anyone mistypes, too few to guess with: 960 tries a day at most. */
 export const TRIES_PER_WINDOW = 10;
-export const WINDOW_MS = 15 * 60 * 1000;
+export const WINDOW_MS = 15 * MINUTE_MS;
 
 export type AttemptVerdict = { readonly ok: true } | { readonly ok: false; readonly waitMs: number };
 
@@ -19,6 +21,6 @@ export function judgeAttempt(times: readonly number[], now: number): AttemptVerd
 
 /** Returns what is said to somebody who tried too often; the same whether there is such an account or not. */
 export function waitInWords(waitMs: number): string {
-  const minutes = Math.max(1, Math.ceil(waitMs / 60_000));
+  const minutes = Math.max(1, Math.ceil(waitMs / MINUTE_MS));
   return `Too many tries with this address. Wait ${minutes} ${minutes === 1 ? 'minute' : 'minutes'}, then try again. Was it not you? Tell your safety officer`;
 }

@@ -1,19 +1,19 @@
+import type { Grade } from '@/lib/content/model';
+
 /**
  * Risk matrices given as tables of grades. Both keep the likelihood levels in events per season, because
  * everything else here is per season; MIL-STD-882E's own bounds are per life of an item, so only its
  * words and its table are published, the bounds are our judgement (amendment A24).
  */
 
-type TableGrade = 'low' | 'moderate' | 'high' | 'extreme';
-
 export interface TableMatrix {
   readonly id: 'mil-std-882e' | 'three-by-three';
   readonly title: string;
   /** the matrix's own word for each of the four grades */
-  readonly gradeWords: Readonly<Record<TableGrade, string>>;
+  readonly gradeWords: Readonly<Record<Grade, string>>;
   readonly levels: readonly { readonly level: number; readonly word: string; readonly from: number; readonly to: number | null; readonly onceIn: string }[];
   /** cells[level − 1][severity class − 1], level 1 the rarest, class 1 the mildest */
-  readonly cells: readonly (readonly TableGrade[])[];
+  readonly cells: readonly (readonly Grade[])[];
   readonly kind: string;
   readonly source: string;
 }
@@ -37,7 +37,7 @@ export const MIL_STD_TABLE_III = {
 const MIL_GRADE = { Low: 'low', Medium: 'moderate', Serious: 'high', High: 'extreme' } as const;
 
 /** A row for the severity classes 1 to 5. Level F is no row: a risk that has been eliminated has no exposure and no grade. */
-function milRow(level: 'A' | 'B' | 'C' | 'D' | 'E'): readonly TableGrade[] {
+function milRow(level: 'A' | 'B' | 'C' | 'D' | 'E'): readonly Grade[] {
   return MIL_STD_CATEGORY.map((category) => MIL_GRADE[MIL_STD_TABLE_III[level][category - 1] ?? 'High']);
 }
 

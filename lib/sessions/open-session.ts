@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { line, oneOf, optionalLine } from '@/lib/forms/fields';
 import { optionalTypedNumber } from '@/lib/questionnaire/number-field';
+import { DAY_MS } from '@/lib/units/time';
 import { OPENING_POINTS, POINT_ANSWERS, type PointAnswers, shortfalls } from './check-points';
 import { type Decided, refusedFor } from './decided';
 
@@ -36,7 +37,6 @@ interface OpeningCommand {
   readonly openThere: boolean;
 }
 
-const DAY_MS = 86_400_000;
 /** Later than that nobody remembers what the doors looked like; our judgement. */
 const LATEST_DAYS = 14;
 

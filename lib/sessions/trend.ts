@@ -1,5 +1,6 @@
 import { type ChartPoint, uChart } from '@/lib/core/statistics/control-chart';
 import { type Limits, rateLimits } from '@/lib/core/statistics/exact-limits';
+import { DAY_MS } from '@/lib/units/time';
 import { type Session, stateOfSession, sum } from './session';
 
 /** An incident as the trend counts it. */
@@ -34,7 +35,6 @@ export interface Trend {
 /** `nothing`: no charge is logged. `too few`: good and bad luck cannot be told apart. */
 export type TrendFinding = 'nothing' | 'too few' | 'steady' | 'above';
 
-const DAY_MS = 86_400_000;
 const PERIOD_MS = 14 * DAY_MS;
 const CONFIDENCE = 0.95;
 /** Below so many incidents the exact limits lie more than sevenfold apart (4: 1.09 to 10.2); our judgement. */

@@ -29,6 +29,7 @@ export type CubicMetresPerHour = Quantity<'m³/h'>;
 export type CubicMetresPerSecond = Quantity<'m³/s'>;
 export type MetresPerSecond = Quantity<'m/s'>;
 export type Kelvin = Quantity<'K'>;
+export type Celsius = Quantity<'°C'>;
 
 /** A checked outcome: user input that cannot be used comes back as a value with the reason. */
 export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: string };

@@ -20,10 +20,10 @@ const CHARGING: AreaDetails = {
   surface: 'unburnable', detectors: 'tested', fuelLoad: 'light', peoplePresent: 12, evacuationS: 90, personDistanceM: 2, combustibleDistanceM: 1.5, clearHeightM: 5,
 };
 const STORAGE: AreaDetails = {
-  ...NOTHING_KNOWN, use: 'storage', name: 'Brick store in the yard', outdoors: true, surface: 'unburnable', detectors: 'tested', fuelLoad: 'light', personDistanceM: 0.7, combustibleDistanceM: 1.5, clearHeightM: 1,
+  ...NOTHING_KNOWN, use: 'storage', name: 'Brick store in the yard', outdoors: true, surface: 'unburnable', detectors: 'tested', fuelLoad: 'light', peoplePresent: 0, personDistanceM: 0.7, combustibleDistanceM: 1.5, clearHeightM: 1,
 };
-const ARENA: AreaDetails = { ...NOTHING_KNOWN, use: 'arena', name: 'Net in the hall', outdoors: false, lengthM: 20, widthM: 12, heightM: 5, airMode: 'fan', exits: 2, detectors: 'tested', fuelLoad: 'light', peoplePresent: 30, evacuationS: 90 };
-const ISOLATION: AreaDetails = { ...NOTHING_KNOWN, use: 'isolation', name: 'Outdoor spot, 5 m from the wall', outdoors: true, combustibleDistanceM: 5, notes: 'Three metal containers, lids resting loose, dry sand in each' };
+const ARENA: AreaDetails = { ...NOTHING_KNOWN, use: 'arena', name: 'Net in the hall', outdoors: false, lengthM: 20, widthM: 12, heightM: 5, airMode: 'fan', openings: 'Double door to the yard, doors to the corridor', exits: 2, detectors: 'tested', fuelLoad: 'light', peoplePresent: 30, evacuationS: 90 };
+const ISOLATION: AreaDetails = { ...NOTHING_KNOWN, use: 'isolation', name: 'Outdoor spot, 5 m from the wall', outdoors: true, personDistanceM: 6, combustibleDistanceM: 5, notes: 'Three metal containers, lids resting loose, dry sand in each' };
 const DISPOSAL: AreaDetails = { ...NOTHING_KNOWN, use: 'disposal', name: 'Collected from the outdoor spot', outdoors: true };
 
 /** The hall and its areas. */

@@ -3,7 +3,7 @@ import { oneSkipped } from './tally.mjs';
 
 /** What a database has a part in; the first run comes before every one of them. */
 const FILES = ['people', 'places-packs', 'signing', 'incidents', 'whole-path'];
-/** Title of what says nothing about the database when it is done a second time. */
+/** Tag of what says nothing about the database when it is done a second time. */
 const SAME_ON_BOTH = '@same-on-both';
 
 /**
@@ -20,7 +20,7 @@ export async function endToEndOnPostgresql(place) {
   process.once('exit', stop);
   try {
     const words = [...FILES.map((name) => `tests/e2e/${name}.spec.ts`), '--grep-invert', SAME_ON_BOTH, '--output', 'test-results/on-postgresql'];
-    return await endToEndTests(place, { words, env: { E2E_DATABASE_URL: server.url } });
+    return await endToEndTests(place, { words, env: { E2E_DATABASE_URL: server.url, E2E_SEEN_ALREADY: 'yes' } });
   } finally {
     process.removeListener('exit', stop);
     await server.stop();

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { beginLog } from '../start/log.mjs';
 import { elapsed } from '../start/progress.mjs';
 import { stopOnSignals } from '../start/signals.mjs';
-import { STEPS } from './steps.mjs';
+import { ROUNDS } from './steps.mjs';
 import { oneFailed, sum, summaryLine } from './tally.mjs';
 
 /** @typedef {import('./tally.mjs').Outcome} Outcome */
@@ -18,13 +18,16 @@ export async function main() {
   const log = beginLog(path.join(root, 'data', 'logs', 'test.log'));
   /** @type {Map<string, Outcome>} */
   const outcomes = new Map();
-  for (const step of STEPS) {
-    const begun = Date.now();
-    const failedNeed = step.needs?.find((title) => outcomes.get(title)?.failed !== 0);
-    const outcome = failedNeed ? oneFailed([`Not run, because this failed: ${failedNeed}`]) : await attempt(() => step.run({ root, log }));
-    outcomes.set(step.title, outcome);
-    report(step.title, outcome, elapsed(begun));
-  }
+  const runLane = async (/** @type {readonly import('./steps.mjs').Step[]} */ steps) => {
+    for (const step of steps) {
+      const begun = Date.now();
+      const failedNeed = step.needs?.find((title) => outcomes.get(title)?.failed !== 0);
+      const outcome = failedNeed ? oneFailed([`Not run, because this failed: ${failedNeed}`]) : await attempt(() => step.run({ root, log }));
+      outcomes.set(step.title, outcome);
+      report(step.title, outcome, elapsed(begun));
+    }
+  };
+  for (const lanes of ROUNDS) await Promise.all(lanes.map(runLane));
   const total = sum([...outcomes.values()]);
   if (total.failed > 0) console.log(`The whole log: ${log.file}`);
   console.log(summaryLine(total));

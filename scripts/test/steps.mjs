@@ -14,22 +14,31 @@ import { unitTests } from './unit-tests.mjs';
 /** @typedef {{ title: string, needs?: string[], run: (place: Workplace) => Promise<Outcome> }} Step */
 
 /**
- * In the order they run. A step does not run when one it needs has failed; it then counts as failed.
- * @type {readonly Step[]}
+ * In the order they run. Lanes that stand side by side run at the same time: a check keeps one core busy, and the tests
+ * keep all of them. A step does not run when one it needs has failed; it then counts as failed.
+ * @type {readonly (readonly (readonly Step[])[])[]}
  */
-export const STEPS = [
-  { title: 'Packages', run: async (place) => fromResult(await installWhenNeeded(place)) },
-  { title: 'Programs the tests call', run: bringSystemTools },
-  { title: 'Database clients', needs: ['Packages'], run: async (place) => fromResult(await generateClients(place)) },
-  // Next writes the types of its routes; without them a page's own types cannot be checked.
-  { title: 'Types', needs: ['Database clients'], run: runChecks([['next/dist/bin/next', 'typegen'], ['typescript/bin/tsc', '--noEmit']]) },
-  { title: 'Lint', needs: ['Database clients'], run: runChecks([['eslint/bin/eslint.js', '.', '--max-warnings', '0']]) },
-  { title: 'Boundaries', needs: ['Database clients'], run: runChecks([['dependency-cruiser/bin/dependency-cruise.mjs', '.', '--config', '.dependency-cruiser.mjs']]) },
-  { title: 'Dead code', needs: ['Database clients'], run: runChecks([['knip/bin/knip.js']]) },
-  { title: 'Unit', needs: ['Database clients'], run: unitTests },
-  { title: 'Build', needs: ['Database clients'], run: async (place) => fromResult(await build(place)) },
-  { title: 'End to end', needs: ['Build'], run: (place) => endToEndTests(place) },
-  { title: 'End to end on PostgreSQL', needs: ['Build'], run: endToEndOnPostgresql },
+export const ROUNDS = [
+  [[
+    { title: 'Packages', run: async (place) => fromResult(await installWhenNeeded(place)) },
+    { title: 'Programs the tests call', run: bringSystemTools },
+    { title: 'Database clients', needs: ['Packages'], run: async (place) => fromResult(await generateClients(place)) },
+  ]],
+  [
+    [{ title: 'Lint', needs: ['Database clients'], run: runChecks([['eslint/bin/eslint.js', '.', '--max-warnings', '0']]) }],
+    [
+      // Next writes the types of its routes; without them a page's own types cannot be checked.
+      { title: 'Types', needs: ['Database clients'], run: runChecks([['next/dist/bin/next', 'typegen'], ['typescript/bin/tsc', '--noEmit']]) },
+      { title: 'Boundaries', needs: ['Database clients'], run: runChecks([['dependency-cruiser/bin/dependency-cruise.mjs', '.', '--config', '.dependency-cruiser.mjs']]) },
+      { title: 'Dead code', needs: ['Database clients'], run: runChecks([['knip/bin/knip.js']]) },
+      { title: 'Build', needs: ['Database clients'], run: async (place) => fromResult(await build(place)) },
+    ],
+  ],
+  [[
+    { title: 'Unit', needs: ['Database clients'], run: unitTests },
+    { title: 'End to end', needs: ['Build'], run: (place) => endToEndTests(place) },
+    { title: 'End to end on PostgreSQL', needs: ['Build'], run: endToEndOnPostgresql },
+  ]],
 ];
 
 /**

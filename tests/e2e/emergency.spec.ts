@@ -1,5 +1,6 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { stateOf } from './support/sign-ins';
+import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, watch } from './support/watched-page';
 
 const SMALL_PHONE = { width: 360, height: 640 };

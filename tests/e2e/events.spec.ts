@@ -2,10 +2,11 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { EVENT_WORLD, makeEventWorld } from './support/event-world';
 import { SIGN_INS } from './support/sign-ins';
 import { pageOf } from './support/signing-pages';
+import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, faultsOf, watch } from './support/watched-page';
 
 const PHONE = { width: 360, height: 740 };

@@ -1,4 +1,4 @@
-import { expect, test as setup, type Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { ROLES } from '@/lib/access/roles';
 import { addPlaceWithRoom } from './support/assessment-pages';
 import { INCIDENT_PLACE } from './support/incident-pages';
@@ -6,6 +6,7 @@ import { invite, join } from './support/join-school';
 import { makeSecondSchool } from './support/second-school';
 import { pageOf } from './support/signing-pages';
 import { OTHER_OFFICER, SCHOOL, SIGN_INS, signIn, stateOf } from './support/sign-ins';
+import { test as setup } from './support/test';
 import { expectAccessible, expectQuiet, faultsOf, watch } from './support/watched-page';
 
 const officer = SIGN_INS['safety-officer'];

@@ -1,5 +1,6 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { stateOf } from './support/sign-ins';
+import { test } from './support/test';
 import { expectAccessible, expectQuiet, faultsOf, watch } from './support/watched-page';
 
 const ON_ITS_WAY_MS = 1500;

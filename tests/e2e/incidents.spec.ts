@@ -1,10 +1,11 @@
 import { readFile } from 'node:fs/promises';
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import sharp from 'sharp';
 import { fillIncident, recordIncident } from './support/incident-pages';
 import { addPack } from './support/pack-pages';
 import { officerPage } from './support/join-school';
 import { stateOf } from './support/sign-ins';
+import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, faultsOf, watch } from './support/watched-page';
 
 const PHONE = { width: 360, height: 640 };
@@ -44,6 +45,7 @@ test.describe('on a phone', () => {
     }
 
     await page.getByRole('link', { name: 'Correct What was done' }).click();
+    await expect(page.getByRole('heading', { level: 1, name: 'Correct: What was done' })).toBeVisible();
     await expectAccessible(page);
     await page.getByLabel('What else was done').fill('everybody out of the room');
     await page.getByRole('button', { name: 'Save the correction' }).click();

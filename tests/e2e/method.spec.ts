@@ -1,4 +1,5 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
+import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, watch } from './support/watched-page';
 
 test('the method names its edition and keeps the first one readable', async ({ page }) => {

@@ -1,6 +1,8 @@
-import { expect, test, type Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { invite, join, officerPage } from './support/join-school';
+import { makeSecondSchool } from './support/second-school';
 import { SCHOOL, SIGN_INS, signIn, stateOf, typeSignIn, typeWrongSignIn } from './support/sign-ins';
+import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, faultsOf, watch } from './support/watched-page';
 
 const password = 'seventeen lost umbrellas';
@@ -201,6 +203,63 @@ test.describe('one’s own account', () => {
     await expect(second).toHaveURL(/sign-in/);
     await page.getByRole('button', { name: 'Sign out everywhere' }).click();
     await expect(page).toHaveURL('/sign-in?out');
+  });
+});
+
+test.describe('somebody of one school with a link of another', () => {
+  const THIRD = 'Mossgate School';
+  const third = { name: 'Petra Lind', email: 'p.lind@mossgate.example', password: 'two lanterns by the weir' };
+  const person = { name: 'Jo Amber', email: 'j.amber@ternlane.example', password };
+
+  test('signs in by the link, joins with one press, and switches back', async ({ browser }) => {
+    test.slow();
+    await makeSecondSchool(THIRD, third);
+    const officer = await officerPage(browser);
+    const theirOfficer = await (await browser.newContext()).newPage();
+    await signIn(theirOfficer, third);
+    await (await join(browser, await invite(officer, person.name, 'organiser'), person)).close();
+    const link = await invite(theirOfficer, person.name, 'helper');
+
+    const page = await (await browser.newContext({ viewport: { width: 360, height: 740 } })).newPage();
+    const watched = watch(page);
+    await page.goto(link);
+    await page.getByRole('link', { name: 'I have an account: sign in' }).click();
+    await expect(page).toHaveURL(`/sign-in?then=${encodeURIComponent(new URL(link).pathname)}`);
+    await typeSignIn(page, person);
+    await expect(page).toHaveURL(link);
+    await expect(page.getByText(`You are signed in as ${person.name}. Join ${THIRD} as helper.`)).toBeVisible();
+    await expectAccessible(page);
+    await expectNoSidewaysScroll(page);
+    await page.getByRole('button', { name: `Join ${THIRD}` }).click();
+    await expect(page).toHaveURL('/today');
+    await page.goto('/account');
+    await expect(page.getByText(`You are helper at ${THIRD}`)).toBeVisible();
+    expect((await page.request.get('/people')).status()).toBe(403);
+    await page.getByRole('radio', { name: SCHOOL }).check();
+    await page.getByRole('button', { name: 'Go on there' }).click();
+    await expect(page).toHaveURL('/today');
+    await page.goto('/account');
+    await expect(page.getByText(`You are organiser at ${SCHOOL}`)).toBeVisible();
+    expect((await page.request.get('/people')).status()).toBe(200);
+    await page.goto(link);
+    await expect(page.getByText('This link was used already')).toBeVisible();
+
+    await page.goto(await invite(theirOfficer, 'Somebody else', 'organiser'));
+    await expect(page.getByRole('heading', { name: `You work at ${THIRD} already` })).toBeVisible();
+    await page.getByRole('button', { name: 'Sign out and use it as somebody else' }).click();
+    await page.getByLabel('Your name').fill('Somebody else');
+    await page.getByLabel('Your post').fill('Coach');
+    await page.getByLabel('Your e-mail').fill(person.email);
+    await page.getByLabel('A password').fill('nine copper weathervanes');
+    await page.getByRole('button', { name: 'Make the account' }).click();
+    await expect(faultsOf(page)).toContainText('use “I have an account” above');
+    expectQuiet(page, watched);
+
+    await openPerson(theirOfficer, person.name);
+    await theirOfficer.getByRole('button', { name: 'Make a link for a new password' }).click();
+    await expect(faultsOf(theirOfficer)).toContainText('They work at another school too');
+    await theirOfficer.goto('/today');
+    await expect(theirOfficer.getByText(SCHOOL)).toHaveCount(0);
   });
 });
 

@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { addPack, answerAll, checkUpToMeter, measure } from './support/pack-pages';
 import { stateOf } from './support/sign-ins';
+import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, faultsOf, watch } from './support/watched-page';
 
 const PHONE = { width: 360, height: 740 };
@@ -32,6 +33,7 @@ for (const [name, viewport, tag] of [['a phone', PHONE, []], ['a desktop', DESKT
       await expectAccessible(page);
       await addPlace(page, place);
       await page.getByRole('link', { name: 'Add an area' }).click();
+      await expect(page.getByRole('heading', { level: 1, name: 'What is the area for?' })).toBeVisible();
       await expectAccessible(page);
       await page.getByRole('link', { name: 'Charging' }).click();
       await page.getByLabel('Name', { exact: true }).fill('Charging table');

@@ -1,9 +1,10 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { mayEver } from '@/lib/access/can';
 import type { Role } from '@/lib/access/roles';
 import { ACTIONS, ROUTES, type Audience } from '@/tests/support/routes';
 import { addressOf, builtActions, callAction } from './support/call-action';
 import { SIGNED_IN, stateOf, type SignedIn } from './support/sign-ins';
+import { test } from './support/test';
 
 const NOT_SIGNED_IN = 'You are no longer signed in';
 // In full: the beginning stands on the page for 403 too, which comes along with other answers.

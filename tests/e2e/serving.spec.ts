@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import packageJson from '../../package.json' with { type: 'json' };
+import { test } from './support/test';
 
 test('says that it is well, and which version it is', async ({ request }) => {
   const response = await request.get('/api/health');

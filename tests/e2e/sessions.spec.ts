@@ -1,6 +1,7 @@
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { addPack, checkUpToMeter, measure } from './support/pack-pages';
 import { stateOf } from './support/sign-ins';
+import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, faultsOf, watch } from './support/watched-page';
 
 test.use({ storageState: stateOf('organiser'), viewport: { width: 360, height: 740 } });
@@ -89,6 +90,7 @@ test.describe('without client JavaScript', () => {
     await page.getByRole('button', { name: 'Save the check' }).click();
     await expect(page.getByRole('heading', { level: 2, name: 'Nobody charges or flies' })).toBeVisible();
     await page.getByRole('link', { name: 'Make the check again' }).click();
+    await expect(page.getByRole('heading', { level: 1, name: 'Opening check' })).toBeVisible();
     await choosePlace(page, 'Quiet hall');
     await answerPoints(page);
     await page.getByRole('button', { name: 'Save the check' }).click();

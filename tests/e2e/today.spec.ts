@@ -1,7 +1,8 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { ROLES } from '@/lib/access/roles';
 import { addPack } from './support/pack-pages';
 import { stateOf } from './support/sign-ins';
+import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, watch } from './support/watched-page';
 
 test.use({ viewport: { width: 360, height: 740 } });

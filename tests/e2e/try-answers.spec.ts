@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { expect, test, type Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { scored } from './support/room-page';
+import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll } from './support/watched-page';
 
 const NOTHING = '{"format": "sandbucket-assessment.v1", "id": "mine", "title": "Mine", "answers": {}}';

@@ -1,5 +1,6 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { openExample, scored } from './support/room-page';
+import { test } from './support/test';
 
 const verdict = 'h1';
 /** The classroom has no place outdoors: one answer settles it. */

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { scored } from './support/room-page';
 import { faultsByCommand, faultsOfAll, inProject } from './support/score-command';
+import { test } from './support/test';
 import { watch } from './support/watched-page';
 
 const folder = inProject('tests/reference-data/faulty');

@@ -1,5 +1,6 @@
-import { expect, test } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { openExample } from './support/room-page';
+import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, expectReadableInDark, watch } from './support/watched-page';
 
 const VERDICTS = {

@@ -1,5 +1,6 @@
-import { expect, test, type Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { scored } from './support/room-page';
+import { test } from './support/test';
 
 /** Presses Tab until something with these words has the focus; a person without a mouse does no other. */
 async function tabTo(page: Page, words: RegExp): Promise<void> {

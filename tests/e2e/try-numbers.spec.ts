@@ -1,9 +1,10 @@
-import { expect, test, type Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { percent } from '../../lib/wording/numbers';
 import type { ScoreResult } from '../../lib/core/result';
 import { expectRankingOf } from './support/result-numbers';
 import { openExample, scored } from './support/room-page';
 import { inProject, scoreByCommand } from './support/score-command';
+import { test } from './support/test';
 
 /** The ranking, the totals, the best set and the stops of the page are those of a result. */
 async function expectNumbersOf(page: Page, result: ScoreResult): Promise<void> {

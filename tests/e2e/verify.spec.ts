@@ -2,12 +2,13 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { addPlaceWithRoom } from './support/assessment-pages';
 import { recordIncident } from './support/incident-pages';
 import { inProject } from './support/score-command';
 import { SIGN_INS } from './support/sign-ins';
 import { beginFromFile, handOver, pageOf, signOff, verdictOn } from './support/signing-pages';
+import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, expectReadableInDark, faultsOf, watch } from './support/watched-page';
 
 const PHONE = { width: 360, height: 740 };

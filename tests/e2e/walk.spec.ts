@@ -1,9 +1,10 @@
 import { readFile } from 'node:fs/promises';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import sharp from 'sharp';
 import { addPlaceWithRoom, beginAssessment, saveAndGoOn } from './support/assessment-pages';
 import { scoreByCommand } from './support/score-command';
 import { stateOf } from './support/sign-ins';
+import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, faultsOf, watch } from './support/watched-page';
 
 const PHONE = { width: 360, height: 740 };

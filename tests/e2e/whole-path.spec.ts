@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { addPlaceWithRoom, beginAssessment } from './support/assessment-pages';
 import { pressOn, tabTo, typeInto } from './support/keyboard';
 import { expectRankingOf } from './support/result-numbers';
 import { inProject, scoreByCommand } from './support/score-command';
 import { SIGN_INS } from './support/sign-ins';
 import { beginFromFile, handOver, pageOf, signOff, untilSigned, verdictOn } from './support/signing-pages';
+import { test } from './support/test';
 import { expectQuiet, watch } from './support/watched-page';
 import { answerPage, type Answers } from './support/whole-path/answer-page';
 import { expectGoodScreen } from './support/whole-path/good-screen';

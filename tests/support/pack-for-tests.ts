@@ -3,11 +3,11 @@ import type { PackMeasures } from '@/lib/core/battery/pack-measures';
 import type { CheckRecord } from '@/lib/packs/checks/check-record';
 import type { PackHistory } from '@/lib/packs/pack-history';
 import type { Pack, StateChange } from '@/lib/packs/pack';
+import { HOUR_MS } from '@/lib/units/time';
 import { secondLimits, soundPack } from './second-pack-limits';
 
-export const DAY_MS = 86_400_000;
 export const MONDAY = new Date('2026-11-23T09:00:00.000Z');
-export const later = (hours: number): Date => new Date(MONDAY.getTime() + hours * 3_600_000);
+export const later = (hours: number): Date => new Date(MONDAY.getTime() + hours * HOUR_MS);
 
 /** A pack of our own invention; whatever matters to a test is given. */
 export function packForTest(given: Partial<Pack> = {}): Pack {

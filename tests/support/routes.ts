@@ -119,6 +119,9 @@ export const ACTIONS: Readonly<Record<string, Audience>> = {
   '(door)/sign-in/actions.ts signInAction': 'everyone',
   '(door)/begin/actions.ts beginAction': 'everyone',
   '(door)/invitation/[token]/actions.ts acceptAction': 'everyone',
+  '(door)/invitation/[token]/actions.ts joinAction': 'signed in',
+  // Signing out of nothing changes nothing.
+  '(door)/invitation/[token]/actions.ts signOutAction': 'everyone',
   '(door)/new-password/[token]/actions.ts newPasswordAction': 'everyone',
 
   'verify/actions.ts checkFileAction': 'everyone',
@@ -211,6 +214,7 @@ export const ACTIONS: Readonly<Record<string, Audience>> = {
   '(school)/events/[eventId]/actions.ts saveBasicsAction': 'event.change',
   '(school)/events/[eventId]/actions.ts saveAdultsAction': 'event.change',
   '(school)/events/[eventId]/actions.ts savePacksAction': 'event.change',
+  '(school)/events/[eventId]/actions.ts addPackAction': 'event.change',
   '(school)/events/[eventId]/actions.ts saveVenueAction': 'event.change',
   '(school)/events/[eventId]/actions.ts saveTravelAction': 'event.change',
   '(school)/events/[eventId]/actions.ts handOverAction': 'event.submit',

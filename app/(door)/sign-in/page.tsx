@@ -25,8 +25,8 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
     <>
       <PageHead title="Sign in" />
       <p className="door-verify">Have you been handed a report? <Link href="/verify" prefetch={false}>Verify the paper</Link>. It needs no account.</p>
-      {out === undefined ? null : <Notice kind="done" title="You are signed out." />}
-      {fresh === undefined ? null : <Notice kind="done" title="The new password is set. Sign in with it." />}
+      {out === undefined ? null : <Notice level={2} kind="done" title="You are signed out." />}
+      {fresh === undefined ? null : <Notice level={2} kind="done" title="The new password is set. Sign in with it." />}
       <ActionForm action={signInAction} faultsTitle="Not signed in">
         <FormHidden name="then" value={ownPath(then)} />
         <FormLine name="email" label="E-mail" type="email" autoComplete="username" spellCheck={false} />

@@ -23,14 +23,14 @@ export default async function EventsPage({ searchParams }: { readonly searchPara
   return (
     <Sheet marginLabel="About events" margin={<AboutEvents />}>
       <PageHead title={titleOf(all, coming)} />
-      <p className="row incident-tools">
+      <p className="row list-tools">
         {mayBegin ? <ButtonLink href="/events/new" kind="main">Prepare an event</ButtonLink> : null}
         {all === 0 ? null : <ButtonLink href={`/events/list.csv?${new URLSearchParams(query)}`} download="events.csv">Save as CSV</ButtonLink>}
       </p>
       {all === 0 ? <NoneYet /> : <EventFilters query={query} />}
       <p className="vh" role="status">{shown.length === 1 ? 'One event shown' : `${shown.length} events shown`}</p>
       {all > 0 && shown.length === 0 ? <p>No event is like that. <Link href="/events" prefetch={false}>Show all</Link></p> : null}
-      {shown.length > 0 ? <div className="incident-tools"><EventTable events={shown} style={school} now={now} /></div> : null}
+      {shown.length > 0 ? <div className="list-tools"><EventTable events={shown} style={school} now={now} /></div> : null}
     </Sheet>
   );
 }

@@ -22,14 +22,14 @@ export default async function IncidentsPage({ searchParams }: { readonly searchP
   return (
     <Sheet marginLabel="About incidents" margin={<AboutIncidents />}>
       <PageHead title={titleOf(all, open)} />
-      <p className="row incident-tools">
+      <p className="row list-tools">
         <ButtonLink href="/incidents/new" kind="main">Record an incident</ButtonLink>
         {all === 0 ? null : <ButtonLink href={`/incidents/export?${new URLSearchParams(query)}`} download="incidents.csv">Save as CSV</ButtonLink>}
       </p>
       {all === 0 ? <NoneYet /> : <IncidentFilters query={query} />}
       <p className="vh" role="status">{shown.length === 1 ? 'One incident shown' : `${shown.length} incidents shown`}</p>
       {all > 0 && shown.length === 0 ? <p>No incident is like that. <Link href="/incidents" prefetch={false}>Show all</Link></p> : null}
-      {shown.length > 0 ? <div className="incident-tools"><IncidentTable incidents={shown} names={await factNames(actor)} presses={mayClose} /></div> : null}
+      {shown.length > 0 ? <div className="list-tools"><IncidentTable incidents={shown} names={await factNames(actor)} presses={mayClose} /></div> : null}
     </Sheet>
   );
 }

@@ -12,9 +12,9 @@ import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { packLimitsOf } from '@/lib/server/packs/pack-limits';
 import { listOfPacks, type PackList } from '@/lib/server/packs/read-packs';
 import { currentSchool } from '@/lib/server/people/current-school';
+import { OpenByLabel } from './_parts/open-by-label';
 import { PackEmpty } from './_parts/pack-empty';
 import { PackFilters } from './_parts/pack-filters';
-import { ScanLabel } from './_parts/scan-label';
 import { PackTable } from './_parts/pack-table';
 
 export const metadata: Metadata = { title: 'Packs' };
@@ -35,7 +35,7 @@ export default async function PacksPage({ searchParams }: PacksPageProps) {
       {list.counts.all === 0 ? <PackEmpty mayAdd={mayAdd} /> : (
         <>
           <PackFilters filter={filter} counts={list.counts} />
-          <ScanLabel />
+          <OpenByLabel />
           <div className="act-row">
             {mayAdd ? <><ButtonLink kind="main" href="/packs/new">Add a pack</ButtonLink><ButtonLink href="/packs/import">Read a table</ButtonLink></> : null}
             <ButtonLink href="/packs/labels">Print labels</ButtonLink>

@@ -15,5 +15,5 @@ export function PeopleTable({ people, mayChange }: PeopleTableProps) {
     { head: 'Role', cell: (person) => roleTitle(person.role) },
     { head: 'Account', cell: (person) => (person.isActive ? 'open' : 'closed') },
   ];
-  return <Table caption="People of your school" columns={columns} rows={people} rowKey={(person) => person.personId} />;
+  return <Table stacked caption="People of your school" columns={columns} rows={people} rowKey={(person) => person.personId} />;
 }

@@ -61,6 +61,7 @@ function NoPlaces({ mayChange }: { readonly mayChange: boolean }) {
 function SiteTable({ sites }: { readonly sites: readonly Site[] }) {
   return (
     <Table
+      stacked
       caption="Places of your school"
       columns={[
         { head: 'Place', cell: (site) => <Link href={`/places/${site.id}`} prefetch={false}>{site.name}</Link> },

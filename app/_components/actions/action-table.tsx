@@ -15,6 +15,7 @@ interface ActionTableProps {
 export function ActionTable({ actions, today, style, withOf = false }: ActionTableProps) {
   return (
     <Table
+      stacked
       caption={withOf ? 'Actions, open ones first' : 'What was agreed, open ones first'}
       columns={[
         { head: 'What', cell: (action) => <><Link href={`/actions/${action.id}`} prefetch={false}>{action.title}</Link>{action.closedNote === '' ? null : <span className="small muted under">{action.closedNote}</span>}</> },

@@ -1,12 +1,12 @@
 import { bySchema, faultsIn, type InputCheck } from '@/lib/forms/check-input';
-import type { AdjustableLimit } from '@/lib/packs/school-rules';
+import type { AdjustableLimit, SchoolRules } from '@/lib/packs/school-rules';
 
 /** Which form it is, and what its check has to know besides what is typed. */
 export type FormCheck =
-  | { readonly of: 'pack' | 'pack-change' | 'site' | 'site-change' | 'area' | 'area-change' | 'school-begin' | 'school-change' | 'invite' | 'join' | 'action' | 'action-change' | 'adults' | 'venue' | 'travel' | 'venue-link' }
+  | { readonly of: 'pack' | 'pack-change' | 'site' | 'site-change' | 'area' | 'area-change' | 'school-begin' | 'school-change' | 'invite' | 'sign-up' | 'action' | 'action-change' | 'adults' | 'venue' | 'travel' | 'venue-link' }
   | { readonly of: 'event' | 'event-change'; readonly timeZone: string }
   | { readonly of: 'incident'; readonly timeZone: string }
-  | { readonly of: 'limits'; readonly limits: readonly AdjustableLimit[] };
+  | { readonly of: 'limits'; readonly limits: readonly AdjustableLimit[]; /** set until now */ readonly rules: SchoolRules };
 
 /** Chosen out of the server's list. Browsers know other names for some zones, and must not refuse one of ours. */
 const ZONE = { timeZone: true } as const;
@@ -25,7 +25,7 @@ export async function loadCheck(check: FormCheck): Promise<InputCheck> {
     case 'school-begin': return bySchema((await import('@/lib/people/begin')).BeginInputSchema.omit(ZONE));
     case 'school-change': return bySchema((await import('@/lib/people/school-fields')).SchoolChangeSchema.omit(ZONE));
     case 'invite': return bySchema((await import('@/lib/people/invitation')).InviteInputSchema);
-    case 'join': return bySchema((await import('@/lib/people/invitation')).AcceptInputSchema);
+    case 'sign-up': return bySchema((await import('@/lib/people/invitation')).AcceptInputSchema);
     case 'action': return bySchema((await import('@/lib/assessments/action-input')).AddActionSchema);
     case 'action-change': return bySchema((await import('@/lib/assessments/action-input')).ChangeActionSchema);
     case 'venue': return bySchema((await import('@/lib/events/details-input')).ChangeVenueSchema);
@@ -53,7 +53,7 @@ async function incidentCheck({ timeZone }: { readonly timeZone: string }): Promi
   return (input) => faultsIn(readIncident(input, { timeZone, now: AT_THE_END }));
 }
 
-async function limitsCheck({ limits }: { readonly limits: readonly AdjustableLimit[] }): Promise<InputCheck> {
+async function limitsCheck({ limits, rules }: Extract<FormCheck, { of: 'limits' }>): Promise<InputCheck> {
   const { readRulesPost, RulesPostSchema } = await import('@/lib/packs/school-rules-input');
-  return bySchema(RulesPostSchema, (post) => readRulesPost(post, limits));
+  return bySchema(RulesPostSchema, (post) => readRulesPost(post, limits, rules));
 }

@@ -36,6 +36,7 @@ function Facts({ block }: Of<'facts'>) {
 }
 
 function List({ block }: Of<'list'>) {
+  if (block.columns === 2) return <ul className="paper-short">{block.items.map(({ lead }) => <li key={lead}>{lead}</li>)}</ul>;
   const items = block.items.map(({ lead, text }, index) => <li key={index}><b>{lead}</b>{text === undefined ? null : ` ${text}`}</li>);
   return block.ordered === true ? <ol className="prose">{items}</ol> : <ul className="prose">{items}</ul>;
 }

@@ -1,4 +1,5 @@
 import { GradeMark } from '@/app/_components/ui/grade-mark';
+import { STACKED_ROLES, type TableRoles } from '@/app/_components/ui/table';
 import type { Block, Cell } from '@/lib/papers/paper';
 
 type TableBlock = Extract<Block, { readonly kind: 'table' }>;
@@ -6,13 +7,15 @@ type TableBlock = Extract<Block, { readonly kind: 'table' }>;
 /** A table of a paper; what stands there when it has no row is said instead. */
 export function PaperTable({ block: { caption, columns, rows, empty } }: { readonly block: TableBlock }) {
   if (rows.length === 0) return <><h4>{caption}</h4><p className="muted">{empty}</p></>;
+  const isStacked = columns.length > 2;
+  const roles: TableRoles = isStacked ? STACKED_ROLES : {};
   return (
     <div className="scroll" tabIndex={0} role="group" aria-label={caption}>
-      <table>
+      <table className={isStacked ? 'stacked' : undefined} role={roles.table}>
         <caption>{caption}</caption>
-        <thead><tr>{columns.map((column, index) => <th key={index} scope="col" className={column.align === 'right' ? 'n' : undefined}>{column.head}</th>)}</tr></thead>
-        <tbody>
-          {rows.map((row, index) => <tr key={index}>{columns.map((column, at) => <td key={at} className={column.align === 'right' ? 'n' : undefined}><CellWords cell={row[at] ?? ''} /></td>)}</tr>)}
+        <thead role={roles.group}><tr role={roles.row}>{columns.map((column, index) => <th key={index} scope="col" role={roles.head} className={column.align === 'right' ? 'n' : undefined}>{column.head}</th>)}</tr></thead>
+        <tbody role={roles.group}>
+          {rows.map((row, index) => <tr key={index} role={roles.row}>{columns.map((column, at) => <td key={at} role={roles.cell} className={column.align === 'right' ? 'n' : undefined} data-head={column.head}><CellWords cell={row[at] ?? ''} /></td>)}</tr>)}
         </tbody>
       </table>
     </div>

@@ -1,6 +1,6 @@
 import { type FilledGuidance, fillGuidance, guidanceWords } from '@/lib/content/fill-guidance';
 import { guidance2 } from '@/lib/content/guidance-2';
-import type { GuidanceFieldId } from '@/lib/content/guidance-model';
+import type { GuidanceFieldId } from '@/lib/content/model';
 import { guidanceTogether } from '@/lib/content/guidance-together';
 import type { Content } from '@/lib/content/model';
 import type { DocumentParts } from './document-parts';

@@ -1,4 +1,4 @@
-import type { GuidanceText } from '@/lib/content/guidance-model';
+import type { GuidanceText } from '@/lib/content/model';
 import type { Content } from '@/lib/content/model';
 
 /** The guidance text that says what to do about a stop, where there is one. It is linked, never shown beside it. */

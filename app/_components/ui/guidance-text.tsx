@@ -1,5 +1,5 @@
 import type { FilledGuidance } from '@/lib/content/fill-guidance';
-import type { GuidanceLine } from '@/lib/content/guidance-model';
+import type { GuidanceLine } from '@/lib/content/model';
 
 /** The lines of a guidance text as they are written: the words that carry in bold, and who must still confirm them. */
 export function GuidanceText({ guidance }: { readonly guidance: FilledGuidance }) {

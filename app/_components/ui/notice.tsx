@@ -6,11 +6,12 @@ export type NoticeKind = 'know' | 'act' | 'done' | 'not sure';
 interface NoticeProps {
   readonly kind?: NoticeKind;
   readonly title: string;
-  readonly level?: 2 | 3;
+  /** The level its heading has where it stands: one below the heading it stands under. */
+  readonly level: 2 | 3;
   readonly children?: ReactNode;
 }
 
-export function Notice({ kind = 'know', title, level = 3, children }: NoticeProps) {
+export function Notice({ kind = 'know', title, level, children }: NoticeProps) {
   const Heading = level === 2 ? 'h2' : 'h3';
   const look = { know: '', act: ' now', done: ' done', 'not sure': ' unsure' }[kind];
   return (

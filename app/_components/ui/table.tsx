@@ -17,21 +17,29 @@ export interface TableProps<Row> {
   readonly rowKey: (row: Row) => string;
   /** a row that needs a person now gets an ember bar at its left edge */
   readonly presses?: (row: Row) => boolean;
+  /** a list of things in words: on a phone each row stands by itself, its cells one under the other with their heads */
+  readonly stacked?: boolean;
 }
 
+export type TableRoles = Partial<typeof STACKED_ROLES>;
+
+/** Said outright, since a browser may take a table whose rows are drawn as blocks for no table. */
+export const STACKED_ROLES = { table: 'table', group: 'rowgroup', row: 'row', head: 'columnheader', name: 'rowheader', cell: 'cell' } as const;
+
 /** A table in a part that scrolls sideways by itself and can be reached by keyboard. */
-export function Table<Row>({ caption, captionShown = false, columns, rows, rowKey, presses }: TableProps<Row>) {
+export function Table<Row>({ caption, captionShown = false, columns, rows, rowKey, presses, stacked = false }: TableProps<Row>) {
+  const roles: TableRoles = stacked ? STACKED_ROLES : {};
   return (
     <div className="scroll" tabIndex={0} role="region" aria-label={caption}>
-      <table>
+      <table className={stacked ? 'stacked' : undefined} role={roles.table}>
         <caption className={captionShown ? undefined : 'vh'}>{caption}</caption>
-        <thead>
-          <tr>{columns.map((column, index) => <th key={index} scope="col" className={numberClass(column)}>{column.head}</th>)}</tr>
+        <thead role={roles.group}>
+          <tr role={roles.row}>{columns.map((column, index) => <th key={index} scope="col" role={roles.head} className={numberClass(column)}>{column.head}</th>)}</tr>
         </thead>
-        <tbody>
+        <tbody role={roles.group}>
           {rows.map((row) => (
-            <tr key={rowKey(row)} className={presses?.(row) === true ? 'now' : undefined}>
-              {columns.map((column, index) => <Fragment key={index}>{cell(column, row, index === 0)}</Fragment>)}
+            <tr key={rowKey(row)} role={roles.row} className={presses?.(row) === true ? 'now' : undefined}>
+              {columns.map((column, index) => <Fragment key={index}>{cell(column, row, index === 0, roles)}</Fragment>)}
             </tr>
           ))}
         </tbody>
@@ -40,9 +48,9 @@ export function Table<Row>({ caption, captionShown = false, columns, rows, rowKe
   );
 }
 
-function cell<Row>(column: Column<Row>, row: Row, names: boolean): ReactNode {
-  if (names) return <th scope="row" className={numberClass(column)}>{column.cell(row)}</th>;
-  return <td className={numberClass(column)}>{column.cell(row)}</td>;
+function cell<Row>(column: Column<Row>, row: Row, names: boolean, roles: TableRoles): ReactNode {
+  if (names) return <th scope="row" role={roles.name} className={numberClass(column)}>{column.cell(row)}</th>;
+  return <td role={roles.cell} className={numberClass(column)} data-head={column.head}>{column.cell(row)}</td>;
 }
 
 function numberClass<Row>(column: Column<Row>): string | undefined {

@@ -1,5 +1,5 @@
 import { type FilledGuidance, type GuidanceWords, placeholdersOf } from '@/lib/content/fill-guidance';
-import type { GuidanceText } from '@/lib/content/guidance-model';
+import type { GuidanceText } from '@/lib/content/model';
 import { CallBox } from './call-box';
 import { WithNumbers } from './with-numbers';
 

@@ -1,5 +1,5 @@
 import { Icon } from '@/app/_components/ui/icon';
-import type { GuidanceText } from '@/lib/content/guidance-model';
+import type { GuidanceText } from '@/lib/content/model';
 import { SMOKE, type Way, WAYS } from './ways';
 
 interface WayListProps {

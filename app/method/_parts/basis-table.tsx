@@ -1,5 +1,5 @@
 import { Table } from '@/app/_components/ui/table';
-import type { GuidanceBasis } from '@/lib/content/guidance-model';
+import type { GuidanceBasis } from '@/lib/content/model';
 
 /** What each part of a guidance text rests on. */
 export function BasisTable({ title, basis }: { readonly title: string; readonly basis: readonly GuidanceBasis[] }) {

@@ -23,7 +23,7 @@ export function QuestionRow({ question, whole, edit }: QuestionRowProps) {
       <AnyQuestion question={question} whole={whole} edit={edit} />
       {question.kind !== 'ticks' && answerOf(whole, question.id) === undefined ? <NotAnswered /> : null}
       {overridesOf(question, whole).map((override) => (
-        <Notice key={`${override.part} ${override.id}`} title="The document itself says otherwise">
+        <Notice level={3} key={`${override.part} ${override.id}`} title="The document itself says otherwise">
           <p>{titleOf(content, override)}: <b>{override.value}</b>. That wins over the answer above.</p>
           <p><Button size="small" onClick={() => edit.change((document) => withoutOverride(document, override), changeOf(question))}>Let the answer count</Button></p>
         </Notice>

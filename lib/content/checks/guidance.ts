@@ -1,5 +1,5 @@
 import { placeholdersOf } from '../fill-guidance';
-import type { Guidance, GuidanceText } from '../guidance-model';
+import type { Guidance, GuidanceText } from '../model';
 import { type ContentFault, idFaults, idsOf, must } from './fault';
 
 /** Guidance that names inputs, fields or texts nobody has, stands beside itself, or leaves a brace open. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Guidance } from '../guidance-model';
+import type { Guidance } from '../model';
 import { text } from './parts';
 
 const fieldIdSchema = z.enum(['number', 'meetingPoint', 'secondMeetingPoint', 'siteAddress', 'officerPhone']);

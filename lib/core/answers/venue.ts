@@ -28,6 +28,13 @@ export function wordInput(venue: Venue, id: string): string {
   return value;
 }
 
+/** Exposure of a base in its own unit per season. @throws when the content has no such base */
+export function exposureOf(venue: Venue, base: string): number {
+  const exposure = venue.exposures.get(base);
+  if (exposure === undefined) throw new Error(`no exposure ${base}`);
+  return exposure;
+}
+
 /** @throws when the content has no such control */
 export function stateOf(venue: Venue, control: string): ControlState {
   const state = venue.states.get(control);

@@ -2,6 +2,9 @@ import type { WattHours } from '@/lib/units/quantity';
 import type { BatterySummary } from '@/lib/core/result';
 import { AIR_CARRIAGE } from '@/lib/reference/air-carriage';
 
+/** Spares a person may carry with the airline's approval, sources with `AIR_CARRIAGE`. */
+export const SPARES_WITH_APPROVAL = AIR_CARRIAGE.sparesWithApproval;
+
 export type AirClass = BatterySummary['airClass'];
 
 /** What may be done with a spare pack on a passenger flight. */
@@ -29,7 +32,7 @@ export function airCarriage(energy: WattHours, damaged: boolean): AirCarriage {
   const sort = airClass(energy);
   switch (sort) {
     case 'carry-on': return { airClass: sort, allowed: true, spares: null, why: 'in the cabin, contacts covered, never in hold baggage' };
-    case 'approval': return { airClass: sort, allowed: true, spares: AIR_CARRIAGE.sparesWithApproval, why: 'in the cabin, only when the airline has agreed' };
+    case 'approval': return { airClass: sort, allowed: true, spares: SPARES_WITH_APPROVAL, why: 'in the cabin, only when the airline has agreed' };
     case 'forbidden': return { airClass: sort, allowed: false, spares: null, why: `more than ${AIR_CARRIAGE.approvalUpTo} Wh: not as baggage` };
   }
 }

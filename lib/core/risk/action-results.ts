@@ -1,3 +1,4 @@
+import { at } from '@/lib/core/at';
 import type { ActionResult } from '@/lib/core/result';
 import { quantilesInPlace } from '@/lib/core/sampling/quantiles';
 import { type Candidate, candidatesOf, inPlace, pathChanges } from './candidates';
@@ -26,7 +27,7 @@ export function actionStudy(setup: RiskSetup, plan: DrawPlan, { draws, seed }: {
   const used = Math.min(draws, PAIRED_DRAWS);
   const paired = pairedDifferences(setup, plan, candidates.map((candidate) => ({ candidate, changes: pathChanges(setup, candidate) })), used);
   const differencesOf = (candidate: Candidate, index: number): Float64Array =>
-    (changesExposure(setup, candidate) ? wholeDifferences(setup, plan, candidate, used, seed) : paired.differences[index] ?? new Float64Array(1));
+    (changesExposure(setup, candidate) ? wholeDifferences(setup, plan, candidate, used, seed) : at(paired.differences, index));
   const results = (): readonly ActionResult[] => {
     const today = evaluateClosed(setup, setup.venue).totalHarm;
     const stops = stopsOf(setup.venue, setup.physics).map((stop) => stop.id);
@@ -41,12 +42,11 @@ export function actionStudy(setup: RiskSetup, plan: DrawPlan, { draws, seed }: {
 function wholeDifferences(setup: RiskSetup, plan: DrawPlan, candidate: Candidate, draws: number, seed: number): Float64Array {
   const before = runDraws(plan, draws, seed).total;
   const after = runDraws(drawPlan(setup, inPlace(setup.venue, [candidate.control])), draws, seed).total;
-  return before.map((harm, draw) => harm - (after[draw] ?? harm));
+  return before.map((harm, draw) => harm - at(after, draw));
 }
 
 function actionResult(setup: RiskSetup, candidate: Candidate, today: number, stops: readonly string[], differences: Float64Array): ActionResult {
-  const control = setup.compiled.controls[candidate.index];
-  if (control === undefined) throw new Error(`no control ${candidate.control}`);
+  const control = at(setup.compiled.controls, candidate.index);
   const after = inPlace(setup.venue, [candidate.control]);
   const harmReduction = today - evaluateClosed(setup, after).totalHarm;
   const still = new Set(stops.length === 0 ? [] : stopsOf(after, setup.physics).map((stop) => stop.id));

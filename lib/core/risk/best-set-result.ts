@@ -1,3 +1,4 @@
+import { at } from '@/lib/core/at';
 import type { BestSet } from '@/lib/core/result';
 import { quantilesInPlace } from '@/lib/core/sampling/quantiles';
 import { bestSet } from './best-set';
@@ -31,7 +32,7 @@ export function bestSetResult(setup: RiskSetup, budget: number, totals: Float64A
 
 function cutRange(setup: RiskSetup, controls: readonly string[], totals: Float64Array, seed: number) {
   const after = runDraws(drawPlan(setup, inPlace(setup.venue, controls)), totals.length, seed).total;
-  const cuts = Float64Array.from(totals, (before, draw) => (before > 0 ? 1 - (after[draw] ?? before) / before : 0));
+  const cuts = Float64Array.from(totals, (before, draw) => (before > 0 ? 1 - at(after, draw) / before : 0));
   const [p05 = 0, p95 = 0] = quantilesInPlace(cuts, [0.05, 0.95]);
   return { p05, p95 };
 }

@@ -1,3 +1,4 @@
+import { at } from '@/lib/core/at';
 import { type Candidate, candidatesOf, inPlace } from './candidates';
 import { evaluateClosed } from './closed-form';
 import { type Open, relaxedBound } from './relaxed-bound';
@@ -31,8 +32,9 @@ const TIGHT_FROM = 3;
  * The set of controls that leaves the least mean harm within a budget of effort, found exactly by depth-first
  * branch and bound. The quick bound fills the budget with fractions of the best remaining candidates at
  * their gains here and now (gains never grow as others join), the tight one relaxes the whole problem: no
- * better and no equal set is ever cut. The search ends after a fixed number of branches, the same everywhere. Candidates whose effects are no products are settled first, while
- * the bound takes the severities of those still open for granted.
+ * better and no equal set is ever cut. Candidates whose effects are no products are settled first, while
+ * the bound takes the severities of those still open for granted. The search ends after a fixed number of
+ * branches, the same everywhere.
  * @param budget effort points, 0 or more
  */
 export function bestSet(setup: RiskSetup, budget: number, candidates: readonly Candidate[] = candidatesOf(setup.venue)): ChosenSet {
@@ -42,7 +44,7 @@ export function bestSet(setup: RiskSetup, budget: number, candidates: readonly C
   const free = candidates.map((_, index) => index).filter((index) => !entangled.includes(index));
   search.begin(candidates.map((_, index) => index), budget, 0);
   search.settle(entangled, free, budget, 0);
-  const controls = search.best.map((index) => candidates[index]?.control ?? '').sort();
+  const controls = search.best.map((index) => at(candidates, index).control).sort();
   return {
     budget,
     controls,

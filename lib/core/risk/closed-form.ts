@@ -1,9 +1,11 @@
 import type { SeverityClass } from '@/lib/content/model';
 import type { GradeOrNone } from '@/lib/core/result';
+import { at } from '@/lib/core/at';
 import type { Venue } from '@/lib/core/answers/venue';
 import type { CompiledScenario } from './compiled-content';
 import { type CountedScenario, countedScenarios, pathProduct } from './counted-uses';
 import { cellGrade, cellScore, levelOf } from './grade-matrix';
+import { meanOf } from './rate';
 import { exposuresOf, failuresOf, type RiskSetup } from './risk-setup';
 import type { SeverityCase } from './severity';
 
@@ -54,11 +56,9 @@ export function evaluateClosed(setup: RiskSetup, venue: Venue, variation: Variat
   const counted = variation.counted ?? countedScenarios(setup.compiled, failure);
   const cases = setup.cases.of(venue);
   const exposures = variation.exposures ?? exposuresOf(setup.compiled, venue);
-  const risks = scenarios.map((compiled, index) => closedRisk({ setup, variation, failure, compiled, index, exposure: exposures[index] ?? 0, counted: counted[index] ?? NONE, cases: cases[index] ?? [] }));
+  const risks = scenarios.map((compiled, index) => closedRisk({ setup, variation, failure, compiled, index, exposure: at(exposures, index), counted: at(counted, index), cases: at(cases, index) }));
   return { risks, totalHarm: risks.reduce((sum, risk) => sum + risk.harm, 0) };
 }
-
-const NONE: CountedScenario = { top: [], paths: [] };
 
 interface OneRisk {
   readonly setup: RiskSetup;
@@ -72,26 +72,25 @@ interface OneRisk {
 }
 
 function closedRisk({ setup, variation, failure, compiled, index, exposure, counted, cases }: OneRisk): ClosedRisk {
-  const distribution = setup.rates[index];
-  const rate = variation.rates?.[index] ?? (distribution === undefined ? 0 : distribution.shape / distribution.rate);
-  const conditionals = (variation.conditionals ?? setup.conditionals)[index] ?? [];
+  const rate = variation.rates === undefined ? meanOf(at(setup.rates, index)) : at(variation.rates, index);
+  const conditionals = at(variation.conditionals ?? setup.conditionals, index);
   const initiating = rate * exposure;
-  const branches = compiled.branches.map(({ branch, path }, position): ClosedBranch => {
-    const severity = cases[position];
-    if (severity === undefined) throw new Error(`branch ${branch.id} has no severity`);
+  const branches = compiled.branches.map(({ path }, position): ClosedBranch => {
+    const severity = at(cases, position);
     const figures = setup.severities.of(severity);
     const expectedWeight = variation.weight?.(severity) ?? figures.expectedWeight;
-    const frequency = initiating * pathProduct(path, counted.paths[position] ?? [], failure) * (conditionals[position] ?? 0);
+    const frequency = initiating * pathProduct(path, at(counted.paths, position), failure) * at(conditionals, position);
     return { frequency, expectedWeight, harm: frequency * expectedWeight, severity: figures.middle, ...gradeOf(setup, exposure, frequency, figures.middle) };
   });
   const deciding = decidingBranch(branches);
+  const { grade, severity } = at(branches, deciding);
   return {
     topFrequency: initiating * pathProduct(compiled.preventive, counted.top, failure),
     harm: branches.reduce((sum, branch) => sum + branch.harm, 0),
     branches,
     deciding,
-    grade: branches[deciding]?.grade ?? 'not applicable',
-    severity: branches[deciding]?.severity ?? 1,
+    grade,
+    severity,
   };
 }
 
@@ -105,8 +104,7 @@ function gradeOf(setup: RiskSetup, exposure: number, frequency: number, severity
 function decidingBranch(branches: readonly ClosedBranch[]): number {
   let best = 0;
   branches.forEach((branch, index) => {
-    const leader = branches[best];
-    if (leader === undefined) return;
+    const leader = at(branches, best);
     if (branch.score > leader.score || (branch.score === leader.score && branch.severity > leader.severity)) best = index;
   });
   return best;

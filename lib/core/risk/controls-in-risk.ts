@@ -1,4 +1,5 @@
 import { stateOf, type Venue } from '@/lib/core/answers/venue';
+import { at } from '@/lib/core/at';
 import type { ControlInRisk } from '@/lib/core/result';
 import type { CompiledScenario, CompiledUse } from './compiled-content';
 import { countedUses, effectiveFailure } from './counted-uses';
@@ -10,9 +11,8 @@ export function controlsInRisk(setup: RiskSetup, venue: Venue, compiled: Compile
   const { controls } = setup.compiled;
   const top = new Set(countedUses(compiled.preventive, failure, controls));
   const describe = (use: CompiledUse, counts: boolean, branch: string | null): ControlInRisk => {
-    const control = controls[use.control];
-    if (control === undefined) throw new Error('a use names no control');
-    const meanFailure = failure[use.control] ?? 1;
+    const control = at(controls, use.control);
+    const meanFailure = at(failure, use.control);
     return {
       control: control.id,
       title: control.title,

@@ -1,4 +1,5 @@
 import type { Control } from '@/lib/content/model';
+import { at } from '@/lib/core/at';
 import type { CompiledContent, CompiledScenario, CompiledUse } from './compiled-content';
 
 /**
@@ -33,7 +34,7 @@ function isBestOfGroup(uses: readonly CompiledUse[], position: number, failure: 
   return true;
 }
 
-const idOf = (controls: readonly Control[], use: CompiledUse): string => controls[use.control]?.id ?? '';
+const idOf = (controls: readonly Control[], use: CompiledUse): string => at(controls, use.control).id;
 
 /** Positions that count for the top event and on each path of a scenario. */
 export interface CountedScenario { readonly top: readonly number[]; readonly paths: readonly (readonly number[])[] }

@@ -1,12 +1,14 @@
+import { at } from '@/lib/core/at';
 import type { DoubtResult } from '@/lib/core/result';
 import { stateOf, withStates } from '@/lib/core/answers/venue';
+import { Z95 } from '@/lib/core/statistics/clipped-lognormal';
 import { gammaQuantile } from '@/lib/core/statistics/gamma';
 import { type ClosedEvaluation, evaluateClosed, type Variation } from './closed-form';
 import type { CompiledScenario } from './compiled-content';
 import { countedScenarios, type CountedScenario } from './counted-uses';
+import { meanOf } from './rate';
 import { exposuresOf, failuresOf, type RiskSetup } from './risk-setup';
 
-const Z95 = 1.6448536269514722;
 /** How far a reach is moved either way: it has no published base at all. */
 const REACH_STEP = 0.2;
 
@@ -55,8 +57,8 @@ function controlFigures(study: Study): readonly DoubtResult[] {
     const state = stateOf(venue, control.id);
     if (state !== 'in place' && state !== 'partly') return [];
     const power = state === 'partly' ? 0.5 : 1;
-    const at = (factor: number): Variation => ({ failure: today.map((value, position) => (position === index ? Math.min(1, control.pfd * factor) ** power : value)) });
-    return [bar(study, { kind: 'control', id: control.id, title: control.title, between: 'works better or worse than we judge', canBeChecked: false }, at(1 / control.errorFactor), at(control.errorFactor))];
+    const moved = (factor: number): Variation => ({ failure: today.map((value, position) => (position === index ? Math.min(1, control.pfd * factor) ** power : value)) });
+    return [bar(study, { kind: 'control', id: control.id, title: control.title, between: 'works better or worse than we judge', canBeChecked: false }, moved(1 / control.errorFactor), moved(control.errorFactor))];
   });
 }
 
@@ -65,8 +67,8 @@ function reaches(study: Study): readonly DoubtResult[] {
   return compiled.controls.flatMap((control, index) => {
     const state = stateOf(venue, control.id);
     if (state === 'absent' || state === 'not applicable') return [];
-    const at = (step: number): Variation => ({ scenarios: compiled.scenarios.map((scenario) => shiftedReach(scenario, index, step)) });
-    return [bar(study, { kind: 'reach', id: control.id, title: control.title, between: 'acts on fewer or more of the cases', canBeChecked: false }, at(REACH_STEP), at(-REACH_STEP))];
+    const moved = (step: number): Variation => ({ scenarios: compiled.scenarios.map((scenario) => shiftedReach(scenario, index, step)) });
+    return [bar(study, { kind: 'reach', id: control.id, title: control.title, between: 'acts on fewer or more of the cases', canBeChecked: false }, moved(REACH_STEP), moved(-REACH_STEP))];
   });
 }
 
@@ -78,30 +80,29 @@ function shiftedReach(compiled: CompiledScenario, control: number, step: number)
 
 function rates(study: Study): readonly DoubtResult[] {
   const { setup } = study;
-  const means = setup.rates.map((rate) => rate.shape / rate.rate);
+  const means = setup.rates.map(meanOf);
   return setup.compiled.scenarios.flatMap(({ scenario }, index) => {
-    const rate = setup.rates[index];
-    if (rate === undefined || (study.exposures[index] ?? 0) === 0) return [];
-    const at = (probability: number): Variation => ({ rates: means.map((mean, position) => (position === index ? gammaQuantile(probability, rate.shape, rate.rate) : mean)) });
-    return [bar(study, { kind: 'rate', id: scenario.id, title: scenario.title, between: 'starts seldomer or oftener than we judge', canBeChecked: false }, at(0.05), at(0.95))];
+    const rate = at(setup.rates, index);
+    if (at(study.exposures, index) === 0) return [];
+    const moved = (probability: number): Variation => ({ rates: means.map((mean, position) => (position === index ? gammaQuantile(probability, rate.shape, rate.rate) : mean)) });
+    return [bar(study, { kind: 'rate', id: scenario.id, title: scenario.title, between: 'starts seldomer or oftener than we judge', canBeChecked: false }, moved(0.05), moved(0.95))];
   });
 }
 
 function conditionals(study: Study): readonly DoubtResult[] {
   const { setup } = study;
   return setup.compiled.scenarios.flatMap(({ scenario, branches }, index) => branches.flatMap(({ branch }, position) => {
-    if ((study.exposures[index] ?? 0) === 0 || branch.conditional.errorFactor === 1) return [];
+    if (at(study.exposures, index) === 0 || branch.conditional.errorFactor === 1) return [];
     const { p, errorFactor } = branch.conditional;
-    const at = (share: number): Variation => ({
+    const moved = (share: number): Variation => ({
       conditionals: setup.conditionals.map((row, here) => (here === index ? row.map((value, column) => (column === position ? Math.min(1, share) : value)) : row)),
     });
     const title = `${scenario.title}: ${branch.title.charAt(0).toLowerCase()}${branch.title.slice(1)}`;
-    return [bar(study, { kind: 'conditional', id: `${scenario.id}/${branch.id}`, title, between: 'follows seldomer or oftener than we judge', canBeChecked: false }, at(p / errorFactor), at(p * errorFactor))];
+    return [bar(study, { kind: 'conditional', id: `${scenario.id}/${branch.id}`, title, between: 'follows seldomer or oftener than we judge', canBeChecked: false }, moved(p / errorFactor), moved(p * errorFactor))];
   }));
 }
 
 function burnStrength(study: Study): DoubtResult {
-  const at = (z: number): Variation => ({ weight: (severity) => study.setup.severities.weightAt(severity, z) });
-  return bar(study, { kind: 'burn strength', id: 'burn-strength', title: 'How much smoke and heat a pack gives off', between: 'low or high end of the published range', canBeChecked: false }, at(-Z95), at(Z95));
+  const moved = (z: number): Variation => ({ weight: (severity) => study.setup.severities.weightAt(severity, z) });
+  return bar(study, { kind: 'burn strength', id: 'burn-strength', title: 'How much smoke and heat a pack gives off', between: 'low or high end of the published range', canBeChecked: false }, moved(-Z95), moved(Z95));
 }
-

@@ -1,5 +1,6 @@
 import type { Branch, ControlState } from '@/lib/content/model';
 import { stateOf, type Venue } from '@/lib/core/answers/venue';
+import { at } from '@/lib/core/at';
 import { logSpread } from '@/lib/core/statistics/clipped-lognormal';
 import type { CompiledScenario, CompiledUse } from './compiled-content';
 import { countedUses } from './counted-uses';
@@ -41,7 +42,7 @@ export interface DrawPlan {
   readonly severity: Int32Array;
   /** for each different severity: burn strength from which the class is 2, 3, 4, 5 or more */
   readonly cases: readonly Float64Array[];
-  /** harm weight of class 1 to 5 at index 1 to 5 */
+  /** harm weight of class 1 to 5 at index 1 to 5; 0 stands for nothing */
   readonly weights: Float64Array;
   /** lower bounds of likelihood levels 2 and above */
   readonly levelBounds: Float64Array;
@@ -66,13 +67,13 @@ export function drawPlan(setup: RiskSetup, venue: Venue): DrawPlan {
     sigma: Float64Array.from(compiled.controls, (control) => logSpread(control.errorFactor)),
     anyUnsure: modes.includes(UNSURE),
     shape: Float64Array.from(setup.rates, (rate) => rate.shape),
-    scale: Float64Array.from(setup.rates, (rate, index) => (exposures[index] ?? 0) / rate.rate),
+    scale: Float64Array.from(setup.rates, (rate, index) => at(exposures, index) / rate.rate),
     ...rows.arrays(),
     logShare: Float64Array.from(branches, (branch) => Math.log(branch.conditional.p)),
     shareSigma: Float64Array.from(branches, (branch) => logSpread(branch.conditional.errorFactor)),
     severity: Int32Array.from(severities, (severity) => cases.findIndex((one) => one.key === severity.key)),
     cases: cases.map((severity) => setup.severities.thresholdsOf(severity)),
-    weights: Float64Array.from([0, 1, 2, 3, 4, 5], (severity) => setup.severities.weightOf(severity)),
+    weights: Float64Array.from([0, ...[1, 2, 3, 4, 5].map((severity) => setup.severities.weightOf(severity))]),
     levelBounds: Float64Array.from(matrix.levels.slice(1), (level) => level.from),
     gradeAt: Uint8Array.from(matrix.cells.flatMap((row) => [0, ...row.map((grade) => GRADES.indexOf(grade))])),
   };

@@ -1,3 +1,4 @@
+import { at } from '@/lib/core/at';
 import type { Candidate } from './candidates';
 import { countedUses, effectiveFailure } from './counted-uses';
 import { failuresOf, type RiskSetup } from './risk-setup';
@@ -34,7 +35,7 @@ export function pathEffects(setup: RiskSetup, candidates: readonly Candidate[]):
       const use = uses[position];
       if (use === undefined || use.group < 0) continue;
       slots.set(use.group, standing.length);
-      standing.push(effectiveFailure(use.reach, failure[use.control] ?? 1));
+      standing.push(effectiveFailure(use.reach, at(failure, use.control)));
     }
     for (const use of uses) {
       const position = positionOf.get(use.control);
@@ -43,7 +44,7 @@ export function pathEffects(setup: RiskSetup, candidates: readonly Candidate[]):
         path,
         slot: slots.get(use.group) ?? -1,
         after: effectiveFailure(use.reach, compiled.failures.of(use.control, 'in place')),
-        before: effectiveFailure(use.reach, failure[use.control] ?? 1),
+        before: effectiveFailure(use.reach, at(failure, use.control)),
       });
     }
   });

@@ -1,5 +1,6 @@
 import type { InputMove } from '@/lib/content/model';
 import type { Venue } from '@/lib/core/answers/venue';
+import { at } from '@/lib/core/at';
 import { type Candidate, inPlace } from './candidates';
 import { exposuresOf, type RiskSetup } from './risk-setup';
 import { severityReads } from './severity-reads';
@@ -36,7 +37,7 @@ export class PathWeights {
     this.exposing = [...bits].filter(([position]) => exposing[position]).map(([, bit]) => bit);
     const moves = new Set(candidates.filter((candidate) => movesOf(setup, candidate).length > 0).map((candidate) => candidate.control));
     const tangled = reads.filter((path) => path.size > 1 && [...path].some((control) => moves.has(control)));
-    this.entangled = [...bits.keys()].filter((position) => exposing[position] === true || tangled.some((path) => path.has(candidates[position]?.control ?? '')));
+    this.entangled = [...bits.keys()].filter((position) => exposing[position] === true || tangled.some((path) => path.has(at(candidates, position).control)));
   }
 
   bit(position: number): number { return this.bitOf.get(position) ?? 0; }
@@ -71,15 +72,15 @@ export class PathWeights {
   private exposuresAt(mask: number): Float64Array {
     const { compiled } = this.setup;
     const exposures = exposuresOf(compiled, this.venueAt(mask));
-    return Float64Array.from(compiled.scenarios.flatMap(({ branches }, index) => branches.map(() => exposures[index] ?? 0)));
+    return Float64Array.from(compiled.scenarios.flatMap(({ branches }, index) => branches.map(() => at(exposures, index))));
   }
 
   private venueAt(mask: number): Venue {
-    return inPlace(this.setup.venue, [...this.bitOf].filter(([, bit]) => (mask & bit) !== 0).map(([position]) => this.candidates[position]?.control ?? ''));
+    return inPlace(this.setup.venue, [...this.bitOf].filter(([, bit]) => (mask & bit) !== 0).map(([position]) => at(this.candidates, position).control));
   }
 }
 
-const movesOf = (setup: RiskSetup, candidate: Candidate): readonly InputMove[] => setup.compiled.controls[candidate.index]?.moves ?? [];
+const movesOf = (setup: RiskSetup, candidate: Candidate): readonly InputMove[] => at(setup.compiled.controls, candidate.index).moves ?? [];
 
 /** Whether putting this control in place changes how often something can happen at all. */
 export function changesExposure(setup: RiskSetup, candidate: Candidate): boolean {

@@ -1,4 +1,5 @@
 import { resolveVenue } from '@/lib/core/answers/resolve-venue';
+import { at } from '@/lib/core/at';
 import type { AssessmentDocument } from '@/lib/core/document';
 import type { Content } from '@/lib/content/model';
 import { compileContent } from './compiled-content';
@@ -12,5 +13,5 @@ import { preventiveProductsOf } from './risk-setup';
 export function preventiveProducts(content: Content, document: AssessmentDocument): Readonly<Record<string, number>> {
   const venue = resolveVenue(content, document);
   const products = preventiveProductsOf(compileContent(content), venue);
-  return Object.fromEntries(content.scenarios.map(({ id }, index) => [id, products[index] ?? 1]));
+  return Object.fromEntries(content.scenarios.map(({ id }, index) => [id, at(products, index)]));
 }

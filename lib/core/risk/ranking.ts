@@ -1,3 +1,4 @@
+import { at } from '@/lib/core/at';
 import type { ClosedEvaluation, ClosedRisk } from './closed-form';
 
 /**
@@ -6,7 +7,7 @@ import type { ClosedEvaluation, ClosedRisk } from './closed-form';
  * @returns indices of scenarios, most harm first
  */
 export function rankedIndices(evaluation: ClosedEvaluation, ids: readonly string[]): readonly number[] {
-  const order = evaluation.risks.map((risk, index) => ({ risk, index, id: ids[index] ?? '' }));
+  const order = evaluation.risks.map((risk, index) => ({ risk, index, id: at(ids, index) }));
   order.sort((one, other) => {
     const apart = Number(isNone(one.risk)) - Number(isNone(other.risk));
     if (apart !== 0) return apart;

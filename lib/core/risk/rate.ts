@@ -6,6 +6,9 @@ import { gammaQuantile, gammaShapeOf } from '@/lib/core/statistics/gamma';
 /** Rate of a scenario per unit of exposure with every control absent: gamma with this shape and rate. */
 export interface RateDistribution { readonly shape: number; readonly rate: number; readonly learning: RateLearning | null }
 
+/** Mean events per unit of exposure. */
+export const meanOf = ({ shape, rate }: Pick<RateDistribution, 'shape' | 'rate'>): number => shape / rate;
+
 /** Shape of the gamma for an error factor; most scenarios share one, and finding it is slow. */
 export type ShapeOf = (errorFactor: number) => number;
 
@@ -47,5 +50,5 @@ export function rateWithRecord(scenario: Scenario, record: RecordedExposure | un
 }
 
 function summary(shape: number, rate: number) {
-  return { mean: shape / rate, p05: gammaQuantile(0.05, shape, rate), p95: gammaQuantile(0.95, shape, rate) };
+  return { mean: meanOf({ shape, rate }), p05: gammaQuantile(0.05, shape, rate), p95: gammaQuantile(0.95, shape, rate) };
 }

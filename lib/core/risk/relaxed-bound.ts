@@ -1,3 +1,4 @@
+import { at } from '@/lib/core/at';
 import type { SearchState } from './search-state';
 
 /** One candidate at a node of the search. */
@@ -64,16 +65,17 @@ class Relaxed {
     return total;
   }
 
-  /** Where the tangent is lowest within the effort: the steepest by effort first, the last by a fraction. */
-  cheapestCorner(effort: number): Float64Array {
+  /** Where the tangent is lowest within the budget of effort: the steepest by effort first, the last by a fraction. */
+  cheapestCorner(budget: number): Float64Array {
     const order = this.open.map((_, candidate) => candidate).sort((one, other) => this.steepness(one) - this.steepness(other));
     const corner = new Float64Array(this.open.length);
-    let left = effort;
+    let left = budget;
     for (const candidate of order) {
       if (left <= 0 || (this.slope[candidate] as number) >= 0) break;
-      const part = Math.min(1, left / (this.open[candidate]?.effort ?? Number.POSITIVE_INFINITY));
+      const { effort } = at(this.open, candidate);
+      const part = Math.min(1, left / effort);
       corner[candidate] = part;
-      left -= part * (this.open[candidate]?.effort ?? 0);
+      left -= part * effort;
     }
     return corner;
   }
@@ -88,5 +90,5 @@ class Relaxed {
     }
   }
 
-  private steepness(candidate: number): number { return (this.slope[candidate] as number) / (this.open[candidate]?.effort ?? 1); }
+  private steepness(candidate: number): number { return (this.slope[candidate] as number) / at(this.open, candidate).effort; }
 }

@@ -1,4 +1,5 @@
-import type { Venue } from '@/lib/core/answers/venue';
+import { exposureOf, type Venue } from '@/lib/core/answers/venue';
+import { at } from '@/lib/core/at';
 import type { BranchResult, GradeShares, RiskResult, Sampled } from '@/lib/core/result';
 import type { ClosedEvaluation, ClosedRisk } from './closed-form';
 import type { CompiledScenario } from './compiled-content';
@@ -23,12 +24,12 @@ export function riskResults(setup: RiskSetup, venue: Venue, states: ThreeStates,
 interface Ranked { readonly setup: RiskSetup; readonly venue: Venue; readonly states: ThreeStates; readonly draws: Draws; readonly index: number; readonly rank: number }
 
 function riskResult({ setup, venue, states, draws, index, rank }: Ranked): RiskResult {
-  const compiled = scenarioAt(setup, index);
+  const compiled = at(setup.compiled.scenarios, index);
   const { scenario } = compiled;
-  const today = riskAt(states.today, index);
-  const inherent = riskAt(states.inherent, index);
-  const planned = riskAt(states.planned, index);
-  const exposure = venue.exposures.get(scenario.exposureBase) ?? 0;
+  const today = at(states.today.risks, index);
+  const inherent = at(states.inherent.risks, index);
+  const planned = at(states.planned.risks, index);
+  const exposure = exposureOf(venue, scenario.exposureBase);
   return {
     id: scenario.id,
     title: scenario.title,
@@ -40,29 +41,28 @@ function riskResult({ setup, venue, states, draws, index, rank }: Ranked): RiskR
     inherentGrade: inherent.grade,
     plannedGrade: planned.grade,
     severity: today.severity,
-    decidedBy: compiled.branches[today.deciding]?.branch.id ?? '',
+    decidedBy: at(compiled.branches, today.deciding).branch.id,
     topFrequencyMean: today.topFrequency,
     onceInSeasons: Number.isFinite(1 / today.topFrequency) ? 1 / today.topFrequency : null,
-    frequency: exposure === 0 ? NOTHING : sampledInPlace(draws.frequency[index] ?? new Float64Array(2)),
+    frequency: exposure === 0 ? NOTHING : sampledInPlace(at(draws.frequency, index)),
     harmMean: today.harm,
-    harm: exposure === 0 ? NOTHING : sampledInPlace(draws.harm[index] ?? new Float64Array(2)),
+    harm: exposure === 0 ? NOTHING : sampledInPlace(at(draws.harm, index)),
     inherentHarm: inherent.harm,
     plannedHarm: planned.harm,
     inherentFrequency: inherent.topFrequency,
     plannedFrequency: planned.topFrequency,
     gradeShares: gradeShares(draws, index, exposure),
-    rankFirstShare: exposure === 0 ? 0 : (draws.firstCounts[index] ?? 0) / draws.count,
+    rankFirstShare: exposure === 0 ? 0 : at(draws.firstCounts, index) / draws.count,
     branches: branchResults(compiled, today, planned),
     controls: controlsInRisk(setup, venue, compiled),
-    learning: setup.rates[index]?.learning ?? null,
+    learning: at(setup.rates, index).learning,
   };
 }
 
 function branchResults(compiled: CompiledScenario, today: ClosedRisk, planned: ClosedRisk): readonly BranchResult[] {
   return compiled.branches.map(({ branch }, position) => {
-    const now = today.branches[position];
-    const after = planned.branches[position];
-    if (now === undefined || after === undefined) throw new Error(`branch ${branch.id} has not been evaluated`);
+    const now = at(today.branches, position);
+    const after = at(planned.branches, position);
     return {
       id: branch.id,
       title: branch.title,
@@ -82,18 +82,6 @@ function branchResults(compiled: CompiledScenario, today: ClosedRisk, planned: C
 
 function gradeShares(draws: Draws, index: number, exposure: number): GradeShares {
   if (exposure === 0) return { 'not applicable': 1, low: 0, moderate: 0, high: 0, extreme: 0 };
-  const share = (grade: number): number => (draws.gradeCounts[index * 4 + grade] ?? 0) / draws.count;
+  const share = (grade: number): number => at(draws.gradeCounts, index * 4 + grade) / draws.count;
   return { 'not applicable': 0, low: share(0), moderate: share(1), high: share(2), extreme: share(3) };
-}
-
-function scenarioAt(setup: RiskSetup, index: number): CompiledScenario {
-  const compiled = setup.compiled.scenarios[index];
-  if (compiled === undefined) throw new Error(`no scenario ${index}`);
-  return compiled;
-}
-
-function riskAt(evaluation: ClosedEvaluation, index: number): ClosedRisk {
-  const risk = evaluation.risks[index];
-  if (risk === undefined) throw new Error(`scenario ${index} has not been evaluated`);
-  return risk;
 }

@@ -1,5 +1,6 @@
+import { at } from '@/lib/core/at';
 import type { AssessmentDocument } from '@/lib/core/document';
-import { stateOf, type Venue } from '@/lib/core/answers/venue';
+import { exposureOf, stateOf, type Venue } from '@/lib/core/answers/venue';
 import { type PhysicsModel, physicsModel } from '@/lib/core/physics-model';
 import { clippedPowerMean } from '@/lib/core/statistics/clipped-lognormal';
 import { compileContent, type CompiledContent } from './compiled-content';
@@ -35,7 +36,7 @@ export function riskSetup(venue: Venue, document: Pick<AssessmentDocument, 'reco
     matrix: gradeMatrix(venue.content, document.matrix),
     severities: new SeverityBook(venue.content),
     cases: new SeverityCases(compiled, physics),
-    rates: compiled.scenarios.map(({ scenario }, index) => rateWithRecord(scenario, document.record?.[scenario.id], products[index] ?? 1, shapeOf)),
+    rates: compiled.scenarios.map(({ scenario }, index) => rateWithRecord(scenario, document.record?.[scenario.id], at(products, index), shapeOf)),
     conditionals: compiled.scenarios.map(({ branches }) => branches.map(({ branch }) => clippedPowerMean(branch.conditional.p, branch.conditional.errorFactor, 1))),
   };
 }
@@ -53,9 +54,5 @@ export function preventiveProductsOf(compiled: CompiledContent, venue: Venue): r
 
 /** Exposure of every scenario in this venue, in the scenario's own unit per season. */
 export function exposuresOf(compiled: CompiledContent, venue: Venue): readonly number[] {
-  return compiled.scenarios.map(({ scenario }) => {
-    const exposure = venue.exposures.get(scenario.exposureBase);
-    if (exposure === undefined) throw new Error(`no exposure ${scenario.exposureBase}`);
-    return exposure;
-  });
+  return compiled.scenarios.map(({ scenario }) => exposureOf(venue, scenario.exposureBase));
 }

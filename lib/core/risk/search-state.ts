@@ -1,3 +1,4 @@
+import { at } from '@/lib/core/at';
 import type { Candidate } from './candidates';
 import { evaluateClosed } from './closed-form';
 import { type Effect, pathEffects } from './path-effects';
@@ -39,20 +40,20 @@ export class SearchState {
   /** Candidates that a search has to settle before the others, because their effects are not products. */
   get entangled(): readonly number[] { return this.weights.entangled; }
 
-  effortOf(index: number): number { return this.candidates[index]?.effort ?? Number.POSITIVE_INFINITY; }
+  effortOf(index: number): number { return at(this.candidates, index).effort; }
 
   /** Sort key for ties: ids in order. */
-  idsOf(chosen: readonly number[]): string { return chosen.map((index) => this.candidates[index]?.control ?? '').sort().join(' '); }
+  idsOf(chosen: readonly number[]): string { return chosen.map((index) => at(this.candidates, index).control).sort().join(' '); }
 
   /** Fall of total harm if this candidate joined now, 0 or more. */
   gainOf(index: number): number {
     const after = this.weightsWith(index);
     let gain = 0;
     if (after === this.weight) {
-      for (const effect of this.effects[index] ?? []) gain += this.harmOf(effect.path) * (1 - this.ratioOf(effect));
+      for (const effect of at(this.effects, index)) gain += this.harmOf(effect.path) * (1 - this.ratioOf(effect));
       return gain;
     }
-    const ratios = new Map((this.effects[index] ?? []).map((effect) => [effect.path, this.ratioOf(effect)]));
+    const ratios = new Map(at(this.effects, index).map((effect) => [effect.path, this.ratioOf(effect)]));
     for (let path = 0; path < this.frequency.length; path += 1) {
       gain += (this.frequency[path] as number) * ((this.weight[path] as number) - (ratios.get(path) ?? 1) * (after[path] as number));
     }
@@ -62,7 +63,7 @@ export class SearchState {
   join(index: number): void {
     const frequencies: [number, number][] = [];
     const slots: [number, number][] = [];
-    for (const effect of this.effects[index] ?? []) {
+    for (const effect of at(this.effects, index)) {
       const before = this.frequency[effect.path] as number;
       frequencies.push([effect.path, before]);
       this.frequency[effect.path] = before * this.ratioOf(effect);
@@ -97,7 +98,7 @@ export class SearchState {
   logRatiosOf(index: number): readonly (readonly [number, number])[] {
     const logs = new Map<number, number>();
     const add = (path: number, ratio: number): void => { if (ratio !== 1) logs.set(path, (logs.get(path) ?? 0) + Math.log(ratio)); };
-    for (const effect of this.effects[index] ?? []) add(effect.path, this.ratioOf(effect));
+    for (const effect of at(this.effects, index)) add(effect.path, this.ratioOf(effect));
     const after = this.weightsWith(index);
     if (after !== this.weight) after.forEach((weight, path) => { if (weight !== this.weight[path]) add(path, weight / (this.weight[path] as number)); });
     return [...logs];

@@ -1,4 +1,5 @@
 import type { Content, SeverityClass } from '@/lib/content/model';
+import { at } from '@/lib/core/at';
 import { normalQuantile } from '@/lib/core/statistics/normal';
 import type { SeverityCase } from './severity';
 
@@ -45,7 +46,7 @@ export class SeverityBook {
     return known;
   }
 
-  weightOf(severity: number): number { return this.weights[severity - 1] ?? 0; }
+  weightOf(severity: number): number { return at(this.weights, severity - 1); }
 
   /** Harm weight at one burn strength, for the tornado. */
   weightAt(severity: SeverityCase, z: number): number { return this.weightOf(severity.classAt(z)); }
@@ -54,7 +55,7 @@ export class SeverityBook {
     let sum = 0;
     let from = 0;
     while (from < SLICES) {
-      const here = severity.classAt(this.slices[from] ?? 0);
+      const here = severity.classAt(at(this.slices, from));
       const next = this.firstSliceAbove(severity, here, from);
       sum += (next - from) * this.weightOf(here);
       from = next;
@@ -68,7 +69,7 @@ export class SeverityBook {
     let high = SLICES;
     while (high - low > 1) {
       const middle = (low + high) >> 1;
-      if (severity.classAt(this.slices[middle] ?? 0) > here) high = middle;
+      if (severity.classAt(at(this.slices, middle)) > here) high = middle;
       else low = middle;
     }
     return high;

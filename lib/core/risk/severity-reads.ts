@@ -1,4 +1,5 @@
 import type { Venue } from '@/lib/core/answers/venue';
+import { at } from '@/lib/core/at';
 import { type Candidate, inPlace } from './candidates';
 import type { RiskSetup } from './risk-setup';
 import { severityCase } from './severity';
@@ -20,7 +21,7 @@ export function severityReads(setup: RiskSetup, candidates: readonly Candidate[]
 }
 
 function hasSay(setup: RiskSetup, candidate: Candidate, looked: ReadonlySet<string>): boolean {
-  const moves = setup.compiled.controls[candidate.index]?.moves ?? [];
+  const moves = at(setup.compiled.controls, candidate.index).moves ?? [];
   return looked.has(candidate.control) || moves.some((move) => looked.has(move.input));
 }
 

@@ -7,7 +7,7 @@ import type { Db } from '../client';
 import { schoolScope, type SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
 import type { Author } from './begin-assessment';
-import { notDone, NOT_THERE, type NotDone, OVERTAKEN } from './moves';
+import { notDone, NOT_THERE, nothing, type NotDone, OVERTAKEN, type Written } from './not-done';
 
 const WITH_PLACE = {
   version: { select: { number: true, assessment: { select: { title: true } } } },
@@ -40,14 +40,12 @@ function actionOfRow({ version, incident, closedBy, details, state, closedNote, 
   return { id, versionId, controlId, stopId, of, title, details: details ?? '', ownerId, ownerName, dueOn, state, createdAt, closedAt, closedByName: closedBy?.person.name ?? '', closedNote: closedNote ?? '', revision };
 }
 
-type Done = { readonly ok: true; readonly id: string } | NotDone;
-interface Written { readonly value: Done; readonly events: readonly AuditEvent[] }
-const nothing = (value: NotDone): Written => ({ value, events: [] });
+type ActionWritten = { readonly ok: true; readonly id: string } | NotDone;
 
 /** Adds an action to a version. One control or stop has one open action at a time: two people would do it twice. */
-export async function addAction(db: Db, by: Author, at: Date, { ownerId, ownerName, ...input }: AddActionInput): Promise<Done> {
+export async function addAction(db: Db, by: Author, at: Date, { ownerId, ownerName, ...input }: AddActionInput): Promise<ActionWritten> {
   const scope = schoolScope(by);
-  return recordChange(db, by, at, async (tx): Promise<Written> => {
+  return recordChange(db, by, at, async (tx): Promise<Written<ActionWritten>> => {
     const version = await tx.assessmentVersion.findFirst({ where: { ...scope, id: input.versionId }, select: { state: true } });
     if (version === null) return nothing(NOT_THERE);
     if (version.state === 'superseded' || version.state === 'withdrawn') return nothing(notDone('This version is no longer in force. Add it to the one that is.'));
@@ -72,7 +70,7 @@ type Change<Kept> = { readonly ok: true; readonly data: Kept; readonly event: Au
 interface Kept { readonly state: string; readonly title: string; readonly details: string | null; readonly ownerName: string; readonly dueOn: string; readonly revision: number }
 
 /** Changes what is to be done, by whom or by when, if nobody changed it since it was read. */
-export async function changeAction(db: Db, by: Author, at: Date, { actionId, revision, ownerId, ownerName, ...input }: ChangeActionInput): Promise<Done> {
+export async function changeAction(db: Db, by: Author, at: Date, { actionId, revision, ownerId, ownerName, ...input }: ChangeActionInput): Promise<ActionWritten> {
   const scope = schoolScope(by);
   return change(db, by, at, actionId, async (tx, kept): Promise<Change<Readonly<Record<string, unknown>>>> => {
     const decision = mayChange(stateOf(kept));
@@ -87,14 +85,14 @@ export async function changeAction(db: Db, by: Author, at: Date, { actionId, rev
 }
 
 /** Done or dropped, with a word. */
-export async function closeActionOf(db: Db, by: Author, at: Date, actionId: string, to: 'done' | 'dropped', note: string): Promise<Done> {
+export async function closeActionOf(db: Db, by: Author, at: Date, actionId: string, to: 'done' | 'dropped', note: string): Promise<ActionWritten> {
   return change(db, by, at, actionId, (_tx, kept) => Promise.resolve(written(closeAction(stateOf(kept), to, note), (done) => ({
     data: { state: done.state, closedById: by.personId, closedAt: at, closedNote: done.note },
     event: { kind: 'action.closed', subjectId: actionId, data: { state: done.state, note: done.note } },
   }))));
 }
 
-export async function openActionAgain(db: Db, by: Author, at: Date, actionId: string, reason: string): Promise<Done> {
+export async function openActionAgain(db: Db, by: Author, at: Date, actionId: string, reason: string): Promise<ActionWritten> {
   return change(db, by, at, actionId, (_tx, kept) => Promise.resolve(written(openAgain(stateOf(kept), reason), ({ state }) => ({
     data: { state, closedById: null, closedAt: null, closedNote: null },
     event: { kind: 'action.opened-again', subjectId: actionId, data: { reason: reason.trim() } },
@@ -110,9 +108,9 @@ function stateOf({ state }: Pick<Kept, 'state'>): ActionRecord['state'] {
   return state;
 }
 
-async function change(db: Db, by: Author, at: Date, id: string, decide: (tx: Tx, kept: Kept) => Promise<Change<Readonly<Record<string, unknown>>>>): Promise<Done> {
+async function change(db: Db, by: Author, at: Date, id: string, decide: (tx: Tx, kept: Kept) => Promise<Change<Readonly<Record<string, unknown>>>>): Promise<ActionWritten> {
   const scope = schoolScope(by);
-  return recordChange(db, by, at, async (tx): Promise<Written> => {
+  return recordChange(db, by, at, async (tx): Promise<Written<ActionWritten>> => {
     const kept = await tx.action.findFirst({ where: { ...scope, id }, select: { state: true, title: true, details: true, ownerName: true, dueOn: true, revision: true } });
     if (kept === null) return nothing(notDone('This action is not there.'));
     const decided = await decide(tx, kept);

@@ -8,7 +8,7 @@ import type { Db } from '../client';
 import { schoolScope, type SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
 import type { Author } from './begin-assessment';
-import { notDone, NOT_THERE, type NotDone } from './moves';
+import { type Done, notDone, NOT_THERE, nothing, type Written } from './not-done';
 
 export interface CaretakerLink {
   readonly id: string;
@@ -34,14 +34,14 @@ function linkOfRow({ questionIdsJson, version, by, ...row }: Row): CaretakerLink
 }
 
 /** Makes a link's row and marks the questions as waiting for its person. Of the link's secret only the seal is kept. */
-export async function sendQuestions(db: Db, by: Author, at: Date, input: SendQuestionsInput, sealOfLink: (id: string) => string): Promise<{ readonly ok: true } | NotDone> {
+export async function sendQuestions(db: Db, by: Author, at: Date, input: SendQuestionsInput, sealOfLink: (id: string) => string): Promise<Done> {
   const scope = schoolScope(by);
   const id = randomUUID();
   const expiresAt = caretakerLinkEnd(at, input.days);
-  return recordChange(db, by, at, async (tx): Promise<{ value: { ok: true } | NotDone; events: readonly AuditEvent[] }> => {
+  return recordChange(db, by, at, async (tx): Promise<Written> => {
     const version = await tx.assessmentVersion.findFirst({ where: { ...scope, id: input.versionId }, select: { state: true } });
-    if (version === null) return { value: NOT_THERE, events: [] };
-    if (!isOpen(version.state)) return { value: notDone('This version is closed: its answers do not change any more.'), events: [] };
+    if (version === null) return nothing(NOT_THERE);
+    if (!isOpen(version.state)) return nothing(notDone('This version is closed: its answers do not change any more.'));
     await tx.caretakerLink.create({ data: { ...scope, id, versionId: input.versionId, tokenSeal: sealOfLink(id), forWhom: input.forWhom, questionIdsJson: JSON.stringify(input.questions), byId: by.personId, createdAt: at, expiresAt } });
     const waits = await waitFor(tx, by, at, input);
     return { value: { ok: true }, events: [{ kind: 'questions.sent', subjectId: input.versionId, data: { linkId: id, forWhom: input.forWhom, questionIds: input.questions, expiresAt: expiresAt.toISOString() } }, ...waits] };
@@ -72,13 +72,13 @@ export async function findCaretakerLink(db: Pick<Tx, 'caretakerLink'>, tokenSeal
 }
 
 /** Takes a link back; its questions wait for nobody any more, unless another link asks for them too. */
-export async function revokeCaretakerLink(db: Db, by: Author, at: Date, linkId: string): Promise<{ readonly ok: true } | NotDone> {
+export async function revokeCaretakerLink(db: Db, by: Author, at: Date, linkId: string): Promise<Done> {
   const scope = schoolScope(by);
-  return recordChange(db, by, at, async (tx): Promise<{ value: { ok: true } | NotDone; events: readonly AuditEvent[] }> => {
+  return recordChange(db, by, at, async (tx): Promise<Written> => {
     const row = await tx.caretakerLink.findFirst({ where: { ...scope, id: linkId }, include: WITH_VERSION });
-    if (row === null) return { value: notDone('This link is not there.'), events: [] };
+    if (row === null) return nothing(notDone('This link is not there.'));
     const link = linkOfRow(row);
-    if (link.revokedAt !== null) return { value: notDone('This link was taken back already.'), events: [] };
+    if (link.revokedAt !== null) return nothing(notDone('This link was taken back already.'));
     await tx.caretakerLink.updateMany({ where: { ...scope, id: linkId, revokedAt: null }, data: { revokedAt: at, revokedById: by.personId } });
     const others = await tx.caretakerLink.findMany({ where: { ...scope, versionId: link.versionId, revokedAt: null, answeredAt: null, expiresAt: { gt: at } }, include: WITH_VERSION });
     const stillAsked = new Set(others.flatMap((other) => linkOfRow(other).questionIds));

@@ -1,15 +1,13 @@
 import type { ScopeInput, SettingsInput } from '@/lib/assessments/assessment-input';
 import { isOpen } from '@/lib/assessments/standing';
 import { scopeFingerprint, ScopeSchema, SettingsSchema } from '@/lib/assessments/version';
-import type { AuditAuthor, AuditEvent } from '@/lib/audit/event';
+import type { AuditAuthor } from '@/lib/audit/event';
 import { recordChange } from '../audit/record-change';
 import type { Db } from '../client';
 import { schoolScope } from '../scope';
 import { MetAnother } from '../why-to-try-again';
-import { notDone, NOT_THERE, type NotDone } from './moves';
+import { type Done, notDone, NOT_THERE, nothing, type Written } from './not-done';
 
-type Done = { readonly ok: true } | NotDone;
-interface Written { readonly value: Done; readonly events: readonly AuditEvent[] }
 interface Row { readonly visited: boolean | null; readonly visitedOn: string | null; readonly scopeJson: string; readonly settingsJson: string }
 type Columns = Partial<Row>;
 
@@ -39,10 +37,10 @@ async function change(db: Db, by: AuditAuthor, at: Date, versionId: string, colu
   const scope = schoolScope(by);
   return recordChange(db, by, at, async (tx): Promise<Written> => {
     const row = await tx.assessmentVersion.findFirst({ where: { ...scope, id: versionId }, select: { state: true, revision: true, visited: true, visitedOn: true, scopeJson: true, settingsJson: true } });
-    if (row === null) return { value: NOT_THERE, events: [] };
-    if (!isOpen(row.state)) return { value: CLOSED, events: [] };
+    if (row === null) return nothing(NOT_THERE);
+    if (!isOpen(row.state)) return nothing(CLOSED);
     const columns = columnsFor(row);
-    if (columns === null) return { value: CHANGED, events: [] };
+    if (columns === null) return nothing(CHANGED);
     const changed = (Object.keys(columns) as (keyof Row)[]).filter((name) => columns[name] !== row[name]);
     if (changed.length === 0) return { value: { ok: true }, events: [] };
     const { count } = await tx.assessmentVersion.updateMany({ where: { ...scope, id: versionId, revision: row.revision }, data: { ...columns, revision: row.revision + 1 } });

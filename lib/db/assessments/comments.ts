@@ -1,21 +1,16 @@
 import { type CommentInput, type CommentRecord, mayComment, mayWithdraw } from '@/lib/assessments/comments';
-import type { AuditEvent } from '@/lib/audit/event';
 import { recordChange } from '../audit/record-change';
 import type { Db } from '../client';
 import { schoolScope, type SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
 import type { Author } from './begin-assessment';
-import { notDone, NOT_THERE, type NotDone } from './moves';
+import { type Done, notDone, NOT_THERE, nothing, type NotDone, type Written } from './not-done';
 
 /** What was said of a version, in the order in which it was written; not what was taken back. */
 export async function listComments(db: Db, scope: SchoolScope, versionId: string): Promise<readonly CommentRecord[]> {
   const rows = await db.comment.findMany({ where: { ...scope, versionId, withdrawnAt: null }, orderBy: [{ at: 'asc' }, { id: 'asc' }], include: { settledBy: { select: { person: { select: { name: true } } } } } });
   return rows.map(({ id, questionId, replyToId, text, byId, byName, at, settledAt, settledBy }) => ({ id, questionId, replyToId, text, byId, byName, at, settledAt, settledByName: settledBy?.person.name ?? null }));
 }
-
-type Done = { readonly ok: true } | NotDone;
-interface Written { readonly value: Done; readonly events: readonly AuditEvent[] }
-const nothing = (value: NotDone): Written => ({ value, events: [] });
 
 /** Adds a remark, or a reply to one. */
 export async function addComment(db: Db, by: Author, at: Date, { versionId, questionId, replyToId, text }: CommentInput): Promise<Done> {

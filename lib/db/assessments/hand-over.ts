@@ -1,6 +1,5 @@
 import { signAgain, submit } from '@/lib/assessments/lifecycle';
 import { ScopeSchema, type Settings } from '@/lib/assessments/version';
-import type { AuditEvent } from '@/lib/audit/event';
 import { recordChange } from '../audit/record-change';
 import type { Db } from '../client';
 import { keepDocument } from '../documents/keep-document';
@@ -9,7 +8,8 @@ import { schoolScope, type SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
 import type { Author } from './begin-assessment';
 import { type KeptScore, keepScore } from './keep-score';
-import { moveVersion, notDone, NOT_THERE, type NotDone, OVERTAKEN, standingOf } from './moves';
+import { moveVersion, standingOf } from './moves';
+import { type Done, notDone, NOT_THERE, nothing, OVERTAKEN, type Written } from './not-done';
 
 export interface HandOver {
   readonly versionId: string;
@@ -31,15 +31,15 @@ export interface HandOver {
  * Hands a version to the officer with the preparer's signature, or signs it once more after the officer's
  * decisions changed the paper: version, result, paper, signature and log entries, all or nothing.
  */
-export async function handOver(db: Db, by: Author, at: Date, what: HandOver): Promise<{ readonly ok: true } | NotDone> {
+export async function handOver(db: Db, by: Author, at: Date, what: HandOver): Promise<Done> {
   const scope = schoolScope(by);
-  return recordChange(db, by, at, async (tx): Promise<{ value: { ok: true } | NotDone; events: readonly AuditEvent[] }> => {
+  return recordChange(db, by, at, async (tx): Promise<Written> => {
     const standing = await standingOf(tx, scope, what.versionId);
-    if (standing === null) return { value: NOT_THERE, events: [] };
+    if (standing === null) return nothing(NOT_THERE);
     const again = standing.state === 'with-officer';
     const decision = again ? signAgain(standing, by.personId) : submit(standing, by.personId);
-    if (!decision.ok) return { value: notDone(decision.why), events: [] };
-    if (standing.revision !== what.revision || !(await moveVersion(tx, scope, what.versionId, standing, { state: 'with-officer', submittedAt: at, reviewBy: what.reviewBy, scopeJson: await scopeWith(tx, scope, what), settingsJson: JSON.stringify(what.settings) }))) return { value: OVERTAKEN, events: [] };
+    if (!decision.ok) return nothing(notDone(decision.why));
+    if (standing.revision !== what.revision || !(await moveVersion(tx, scope, what.versionId, standing, { state: 'with-officer', submittedAt: at, reviewBy: what.reviewBy, scopeJson: await scopeWith(tx, scope, what), settingsJson: JSON.stringify(what.settings) }))) return nothing(OVERTAKEN);
     const scoreId = await keepScore(tx, scope, at, what.versionId, what.score);
     const kept = await keepDocument(tx, scope, at, { ...what.document, of: { versionId: what.versionId, scoreId } }, { ...what.signature, certificateFingerprint: what.certificateFingerprint }, 'part-signed');
     const [, signed] = what.document.bytes;

@@ -21,12 +21,6 @@ export async function standingOf(tx: Tx, scope: SchoolScope, versionId: string):
   };
 }
 
-/** Why nothing was done, in words for the person who asked. */
-export interface NotDone { readonly ok: false; readonly why: string }
-export const notDone = (why: string): NotDone => ({ ok: false, why });
-export const NOT_THERE = notDone('This assessment is not there.');
-export const OVERTAKEN = notDone('Somebody changed this assessment while you were at it. Look at it again, then do it once more.');
-
 /** Moves a version on, if it still stands as it was read. @returns whether it did */
 export async function moveVersion(tx: Tx, scope: SchoolScope, versionId: string, from: { readonly revision: number }, data: { readonly state: AssessmentState } & Readonly<Record<string, unknown>>): Promise<boolean> {
   const { count } = await tx.assessmentVersion.updateMany({ where: { ...scope, id: versionId, revision: from.revision }, data: { ...data, revision: from.revision + 1 } });

@@ -1,6 +1,5 @@
 import { acceptStop, type AcceptanceInput } from '@/lib/assessments/acceptance';
 import { liftSuspension, paperChanged, sendBack, signAsOfficer, suspend } from '@/lib/assessments/lifecycle';
-import type { AuditEvent } from '@/lib/audit/event';
 import type { StopCondition } from '@/lib/content/model';
 import { recordChange } from '../audit/record-change';
 import type { Db } from '../client';
@@ -9,11 +8,9 @@ import { sha256Of, type SignatureOf } from '../documents/write-document';
 import { schoolScope, type SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
 import type { Author } from './begin-assessment';
-import { moveVersion, notDone, NOT_THERE, type NotDone, OVERTAKEN, standingOf } from './moves';
+import { moveVersion, standingOf } from './moves';
+import { type Done, notDone, NOT_THERE, nothing, OVERTAKEN, type Written } from './not-done';
 
-type Done = { readonly ok: true } | NotDone;
-interface Written { readonly value: Done; readonly events: readonly AuditEvent[] }
-const nothing = (value: NotDone): Written => ({ value, events: [] });
 const DONE = { ok: true } as const;
 
 /** Returns a version to its preparer, with what is to be changed; the paper it was handed over with is void. */

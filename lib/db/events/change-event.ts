@@ -18,8 +18,11 @@ export interface EventWriting { readonly tx: Tx; readonly scope: SchoolScope; re
 
 export type EventChanged = { readonly ok: true; readonly id: string } | { readonly ok: false; readonly faults: readonly Fault[] };
 
+/** The same of an event that was there before: the revision it has now, and what is said of the change where the page stays. */
+export type EventWritten = { readonly ok: true; readonly id: string; readonly revision: number; readonly said?: string } | { readonly ok: false; readonly faults: readonly Fault[] };
+
 /** What a change comes to: columns and events, or why it is not made. */
-export type EventAttempt = { readonly ok: true; readonly data: Prisma.EventUncheckedUpdateManyInput; readonly events: readonly AuditEvent[] } | { readonly ok: false; readonly faults: readonly Fault[] };
+export type EventAttempt = { readonly ok: true; readonly data: Prisma.EventUncheckedUpdateManyInput; readonly events: readonly AuditEvent[]; readonly said?: string } | { readonly ok: false; readonly faults: readonly Fault[] };
 
 interface Asked { readonly eventId: string; readonly may: Extract<ActionOnCase, `event.${string}`>; /** of the state the form was filled from; left out where the state itself decides */ readonly revision?: number }
 
@@ -36,9 +39,9 @@ export function refusedEvent(message: string, field: string | null = null): { re
  * Reads an event, asks whether this person may, whether it is still as they saw it, and makes the change with its events
  * in one transaction. Two at once: the second is done again on what the first has left, and is then told.
  */
-export async function changeEvent(db: Db, by: Member, at: Date, { eventId, may, revision }: Asked, change: (writing: EventWriting, event: EventRecord) => Promise<EventAttempt>): Promise<EventChanged> {
+export async function changeEvent(db: Db, by: Member, at: Date, { eventId, may, revision }: Asked, change: (writing: EventWriting, event: EventRecord) => Promise<EventAttempt>): Promise<EventWritten> {
   const scope = schoolScope(by);
-  return recordChange<EventChanged>(db, by, at, async (tx) => {
+  return recordChange<EventWritten>(db, by, at, async (tx) => {
     const event = await findEvent(tx, scope, eventId);
     if (event === null) return { value: refusedEvent(NO_SUCH), events: [] };
     if (!can(by.role, may, { actor: by, on: { schoolId: scope.schoolId, byId: event.preparedById } })) return { value: refusedEvent(NOT_YOURS), events: [] };
@@ -46,7 +49,7 @@ export async function changeEvent(db: Db, by: Member, at: Date, { eventId, may, 
     const attempt = await change({ tx, scope, by, at }, event);
     if (!attempt.ok) return { value: attempt, events: [] };
     await writeColumns(tx, scope, event, attempt.data);
-    return { value: { ok: true, id: event.id }, events: attempt.events };
+    return { value: { ok: true, id: event.id, revision: event.revision + 1, said: attempt.said }, events: attempt.events };
   });
 }
 

@@ -7,7 +7,7 @@ import type { Db } from '../client';
 import type { Member } from '../people/find-member';
 import { schoolScope, type SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
-import { changeEvent, type EventChanged, type EventWriting, refusedEvent, whyClosed } from './change-event';
+import { changeEvent, type EventAttempt, type EventChanged, type EventWriting, refusedEvent, whyClosed } from './change-event';
 import { findEvent } from './read-events';
 
 const columns = ({ title, siteId, startsAt, endsAt, teams, people, spectators, schedule }: EventBasics) => ({ title, siteId, startsAt, endsAt, teams, people, spectators, scheduleJson: JSON.stringify(schedule) });
@@ -71,11 +71,16 @@ export function changePacks(db: Db, by: Member, at: Date, target: Target, choose
   return edit(db, by, at, target, async ({ tx, scope }, event) => {
     const chosen = await choose(event, tx);
     if (!chosen.ok) return chosen;
-    await tx.eventPack.deleteMany({ where: { ...scope, eventId: event.id } });
-    await writePacks(tx, scope, event.id, chosen.value);
-    const labels = await tx.pack.findMany({ where: { ...scope, id: { in: [...chosen.value] } }, orderBy: { labelKey: 'asc' }, select: { label: true } });
-    return { ok: true, data: {}, events: [{ kind: 'event.packs-chosen', subjectId: event.id, data: { labels: labels.map(({ label }) => label) } }] };
+    return writeChosen({ tx, scope }, event, chosen.value);
   });
+}
+
+/** Puts the packs that go along in the place of those before. */
+export async function writeChosen({ tx, scope }: Pick<EventWriting, 'tx' | 'scope'>, event: EventRecord, packIds: readonly string[]): Promise<EventAttempt> {
+  await tx.eventPack.deleteMany({ where: { ...scope, eventId: event.id } });
+  await writePacks(tx, scope, event.id, packIds);
+  const labels = await tx.pack.findMany({ where: { ...scope, id: { in: [...packIds] } }, orderBy: { labelKey: 'asc' }, select: { label: true } });
+  return { ok: true, data: {}, events: [{ kind: 'event.packs-chosen', subjectId: event.id, data: { labels: labels.map(({ label }) => label) } }] };
 }
 
 function edit(db: Db, by: Member, at: Date, { eventId, revision }: Target, change: Parameters<typeof changeEvent>[4]): Promise<EventChanged> {

@@ -1,4 +1,4 @@
-import type { GuidanceFieldId } from '@/lib/content/guidance-model';
+import type { GuidanceFieldId } from '@/lib/content/model';
 import type { Db } from '../client';
 
 /** What is said in an emergency at one place: whom to call, where to meet. */

@@ -1,7 +1,7 @@
+import { DAY_MS } from '@/lib/units/time';
 import type { SchoolScope } from '../scope';
 import type { Tx } from '../transaction';
 
-const DAY_MS = 24 * 60 * 60 * 1000;
 const YEAR_DAYS = 365;
 
 /** Packs that left service in the last twelve months. */

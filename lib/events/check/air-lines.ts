@@ -1,11 +1,8 @@
-import { airClass } from '@/lib/core/battery/air-carriage';
+import { airClass, SPARES_WITH_APPROVAL } from '@/lib/core/battery/air-carriage';
 import type { WattHours } from '@/lib/units/quantity';
 import { goesByAir } from '../details';
 import type { CheckedPack, CheckFacts } from './facts';
 import { type CheckLine, fails, labels, type LineWords, passes, saidLine, unknown } from './line';
-
-/** Spares a person may carry with the airline's approval (FAA PackSafe, REFERENCES F.2). */
-const SPARES_WITH_APPROVAL = 2;
 
 /**
  * By air: each pack by its class, in the cabin, contacts covered one by one, none damaged, the carrier asked. Rules with

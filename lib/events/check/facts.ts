@@ -19,7 +19,7 @@ export interface CheckedPack {
   readonly energyWh: number | null;
 }
 
-/** Whether an assessment holds, as lib/assessments says it. */
+/** Whether an assessment holds; the words of `Force` in lib/assessments, which this area may not know. */
 export type AssessmentForce = 'in force' | 'suspended' | 'run out' | 'review asked' | 'superseded' | 'not signed';
 
 /** The site's signed assessment, with what it took for granted. */

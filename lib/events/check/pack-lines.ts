@@ -1,8 +1,7 @@
+import { DAY_MS } from '@/lib/units/time';
 import { goesByAir, goesByRoad } from '../details';
 import type { CheckedPack, CheckFacts } from './facts';
 import { type CheckLine, fails, labels, type LineWords, passes, unknown } from './line';
-
-const DAY_MS = 86_400_000;
 
 /** The packs: none damaged, none stopped, each checked lately, at storage charge for the way. */
 export function packLines(facts: CheckFacts): readonly CheckLine[] {

@@ -83,6 +83,11 @@ function night(facts: CheckFacts): readonly CheckLine[] {
 
 function agreed(facts: CheckFacts): CheckLine {
   const line = lineOf(facts, 'there-agreed', true);
+  if (facts.site.kind === 'own') {
+    return facts.assessment === null
+      ? unknown(line, 'Nobody has said what is in place in our own hall.', 'Its signed assessment says it.')
+      : passes(line, 'What is in place in our own hall, and what is not, stands in its signed assessment.');
+  }
   if (facts.notAgreed.length === 0) return passes(line, 'The venue has agreed to everything that is asked of it.');
   return unknown(line, `The venue has not agreed yet: ${facts.notAgreed.join('; ')}.`, ASK);
 }

@@ -1,10 +1,9 @@
+import { DAY_MS } from '@/lib/units/time';
 import type { SchoolPackLimits } from '../school-rules';
-
-const MS_A_DAY = 86_400_000;
 
 /** Whole days since a check. */
 export function daysSince(at: Date, now: Date): number {
-  return Math.floor((now.getTime() - at.getTime()) / MS_A_DAY);
+  return Math.floor((now.getTime() - at.getTime()) / DAY_MS);
 }
 
 /** Returns the last check while it counts: one older than the school lets it grow is held like none. */

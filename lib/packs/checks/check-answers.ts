@@ -1,5 +1,7 @@
 import type { PackLimits } from '@/lib/content/model';
 import { readTypedNumber } from '@/lib/questionnaire/read-number';
+import type { Celsius } from '@/lib/units/quantity';
+import { fahrenheit, inFahrenheit } from '@/lib/units/us-customary';
 import type { Pack } from '../pack';
 import { CHECK_PAGES, type CheckPageId } from './check-pages';
 
@@ -34,7 +36,8 @@ const CELL: NumberLimits = { least: 0, most: 5, unit: 'V' };
 
 /** Fields in degrees, which a school may measure in Fahrenheit. */
 const TEMPERATURES: readonly string[] = ['packTemperature', ROOM_TEMPERATURE_FIELD];
-export type TemperatureUnit = '°C' | '°F';
+export const TEMPERATURE_UNITS = ['°C', '°F'] as const;
+export type TemperatureUnit = (typeof TEMPERATURE_UNITS)[number];
 
 /** The yes-or-no measures that the steps of a page ask for, as the content orders them. */
 export function yesNoMeasures(limits: PackLimits, page: CheckPageId, pack: Pick<Pack, 'secondHand'>): readonly string[] {
@@ -58,7 +61,7 @@ function isOpen(measure: string, { secondHand }: Pick<Pack, 'secondHand'>): bool
 export function numberOf(typed: CheckTyped, field: string, unit: TemperatureUnit): number | undefined {
   const read = readTypedNumber(typed[field] ?? '');
   if (!read.ok) return undefined;
-  const value = unit === '°F' && TEMPERATURES.includes(field) ? ((read.value - 32) * 5) / 9 : read.value;
+  const value = unit === '°F' && TEMPERATURES.includes(field) ? fahrenheit(read.value) : read.value;
   const { least, most } = CHECK_NUMBERS[field] ?? CELL;
   return value >= least && value <= most ? value : undefined;
 }
@@ -66,7 +69,7 @@ export function numberOf(typed: CheckTyped, field: string, unit: TemperatureUnit
 /** What a field may hold, in the unit it is typed in. */
 export function rangeOf(field: string, unit: TemperatureUnit): NumberLimits {
   const range = CHECK_NUMBERS[field] ?? CELL;
-  return unit === '°F' && TEMPERATURES.includes(field) ? { least: fahrenheit(range.least), most: fahrenheit(range.most), unit: '°F' } : range;
+  return unit === '°F' && TEMPERATURES.includes(field) ? { least: wholeFahrenheit(range.least), most: wholeFahrenheit(range.most), unit: '°F' } : range;
 }
 
-const fahrenheit = (celsius: number): number => Math.round((celsius * 9) / 5 + 32);
+const wholeFahrenheit = (celsius: number): number => Math.round(inFahrenheit(celsius as Celsius));

@@ -4,6 +4,7 @@ import { type MeasureValue, type NoMeasure, NOT_SURE, type PackMeasures } from '
 import { resistanceRatio, type ResistanceReading } from '@/lib/core/battery/resistance-ratio';
 import { warmthAtRest } from '@/lib/core/battery/warmth-at-rest';
 import type { PackLimits } from '@/lib/content/model';
+import { DAY_MS } from '@/lib/units/time';
 import type { Pack } from '../pack';
 import { cellField, type CheckTyped, DELIVERED_FIELD, FIRST_LOOK, HIT_FIELD, numberOf, RESISTANCE_FIELD, ROOM_TEMPERATURE_FIELD, type TemperatureUnit } from './check-answers';
 import type { FoundInCheck } from './check-record';
@@ -91,7 +92,7 @@ function fromRegister(typed: CheckTyped, { pack, today, charges }: CheckContext)
 }
 
 function monthsBetween(day: string, today: string): number {
-  const days = (Date.parse(`${today}T00:00:00Z`) - Date.parse(`${day}T00:00:00Z`)) / 86_400_000;
+  const days = (Date.parse(`${today}T00:00:00Z`) - Date.parse(`${day}T00:00:00Z`)) / DAY_MS;
   return Math.floor(Math.max(0, days) / DAYS_A_MONTH);
 }
 

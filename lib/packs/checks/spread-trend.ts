@@ -1,4 +1,5 @@
 import { drift } from '@/lib/core/battery/drift';
+import { DAY_MS } from '@/lib/units/time';
 import type { CheckRecord } from './check-record';
 
 /** The cell spread of one check that measured it. */
@@ -13,7 +14,6 @@ export interface SpreadTrend {
   readonly words: string;
 }
 
-const MS_A_DAY = 86_400_000;
 /** A figure "a month" out of less than two weeks says more than anybody knows, our judgement. */
 const LEAST_SPAN_DAYS = 14;
 const MV_A_MONTH = 1000 * (365.25 / 12);
@@ -24,7 +24,7 @@ export function spreadTrend(checks: readonly CheckRecord[]): SpreadTrend {
     const spread = measures['cellSpread'];
     return typeof spread === 'number' ? [{ at, spreadV: spread }] : [];
   }).sort((one, other) => one.at.getTime() - other.at.getTime());
-  const checked = points.map(({ at, spreadV }) => ({ day: Math.floor(at.getTime() / MS_A_DAY), value: spreadV }));
+  const checked = points.map(({ at, spreadV }) => ({ day: Math.floor(at.getTime() / DAY_MS), value: spreadV }));
   const span = (checked.at(-1)?.day ?? 0) - (checked[0]?.day ?? 0);
   const found = span < LEAST_SPAN_DAYS ? null : drift(checked);
   if (found === null || found.interval === null) return { points, trend: 'too few', mvAMonth: null, words: tooFew(points.length, span) };

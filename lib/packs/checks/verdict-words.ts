@@ -1,6 +1,8 @@
 import type { FiredRule } from '@/lib/core/battery/fired-rules';
 import { NOT_SURE } from '@/lib/core/battery/pack-measures';
 import type { PackLimits, PackVerdict, VerdictWords } from '@/lib/content/model';
+import type { Celsius, Kelvin } from '@/lib/units/quantity';
+import { inFahrenheit, inFahrenheitDifference } from '@/lib/units/us-customary';
 import type { TemperatureUnit } from './check-answers';
 
 /** Title and words of a verdict; null for an edition without them. */
@@ -24,7 +26,7 @@ export function figureOf(measure: string, value: number, { check }: PackLimits, 
   if (measure === 'cellSpread') return `${NUMBER.format(Math.round(value * 1000))} mV`;
   if (measure === 'capacityShare') return `${NUMBER.format(Math.round(value * 100))} %`;
   if (unit === 'V') return `${VOLTS.format(value)} V`;
-  if (unit === 'K') return temperature === '°F' ? `${NUMBER.format((value * 9) / 5)} °F` : `${NUMBER.format(value)} °C`;
-  if (unit === '°C' && temperature === '°F') return `${NUMBER.format((value * 9) / 5 + 32)} °F`;
+  if (unit === 'K') return temperature === '°F' ? `${NUMBER.format(inFahrenheitDifference(value as Kelvin))} °F` : `${NUMBER.format(value)} °C`;
+  if (unit === '°C' && temperature === '°F') return `${NUMBER.format(inFahrenheit(value as Celsius))} °F`;
   return `${NUMBER.format(value)} ${unit}`.trim();
 }

@@ -21,8 +21,8 @@ export function packsAnnex({ packs }: AssessmentFacts): PaperSection {
   const isolated = packs.filter((pack) => pack.state === 'isolated').length;
   return { id: 'packs', title: 'Annex: packs', blocks: [text(`${packs.length} ${packs.length === 1 ? 'pack' : 'packs'} in the register, ${isolated === 0 ? 'none' : isolated} isolated.`), {
     kind: 'table', caption: 'The register on the day of signing',
-    columns: [{ head: 'Label', width: 1.3 }, { head: 'Kind, full voltage', width: 3.3 }, { head: 'Wh', width: 0.8, align: 'right' }, { head: 'From', width: 2.4 }, { head: 'Age', width: 1.9 }, { head: 'Last check', width: 2.8 }, { head: 'State', width: 1.4 }, { head: 'Place', width: 2.1 }],
-    rows: packs.map((pack) => [pack.label, `${pack.kind}, ${pack.fullVoltage}`, rounded(pack.energyWh), pack.source, pack.age, pack.lastCheck, pack.state, pack.place]),
+    columns: [{ head: 'Label', width: 1.6 }, { head: 'Kind, full voltage', width: 3 }, { head: 'Wh', width: 0.8, align: 'right' }, { head: 'From', width: 2.9 }, { head: 'Last check', width: 2.3 }, { head: 'State', width: 1.3 }, { head: 'Place', width: 2.1 }],
+    rows: packs.map((pack) => [pack.label, `${pack.kind}, ${pack.fullVoltage}`, pack.energyWh === null ? 'not known' : rounded(pack.energyWh), `${pack.source}, ${pack.age}`, pack.lastCheck, pack.state, pack.place]),
     empty: 'No pack is in the register.',
   }] };
 }

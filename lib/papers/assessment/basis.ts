@@ -2,7 +2,7 @@ import { type Block, heading, type PaperSection, text } from '../paper';
 import type { AssessmentFacts } from './facts';
 
 /** What the figures rest on and what they do not say. */
-export function basisSection({ result, content, edition, retention, logEnd }: AssessmentFacts): PaperSection {
+export function basisSection({ result, content, edition, logEnd }: AssessmentFacts): PaperSection {
   return { id: 'basis', title: 'What the figures rest on', blocks: [
     text('A screening aid. Rates, failures and reaches are our judgement unless a source stands beside them; smoke is taken as mixed with the air of the room; soot and other gases are not counted; all of it is uncertain by factors, which the ranges show. Numbers rank, they do not permit.'),
     { kind: 'facts', rows: [
@@ -16,8 +16,6 @@ export function basisSection({ result, content, edition, retention, logEnd }: As
     heading('Assumptions and sources'),
     { kind: 'list', small: true, items: bySource(printed(result.assumptions)) },
     text(judged(result.assumptions, edition), 'quiet'),
-    heading('People’s data'),
-    text(retention),
   ] };
 }
 

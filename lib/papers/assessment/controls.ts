@@ -20,7 +20,7 @@ export function controlSection(facts: AssessmentFacts, states: ReadonlyMap<strin
     if (controls.length === 0) return [];
     return [
       heading(title),
-      ...(held.length === 0 ? [] : [text(`In place: ${held.map((control) => control.title).join('; ')}.`)]),
+      ...(held.length === 0 ? [] : [text('In place:'), { kind: 'list' as const, small: true, columns: 2 as const, items: held.map((control) => ({ lead: control.title })) }]),
       ...(lacking.length === 0 ? [] : [text('Not in place, or not wholly, with what good looks like:'), { kind: 'list' as const, small: true, items: lacking.map((control) => ({ lead: `${control.title}: ${stateWord(stateOf(control.id))}.`, text: control.goodLooksLike })) }]),
     ];
   });

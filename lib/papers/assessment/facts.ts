@@ -34,7 +34,8 @@ export interface PaperAction {
 export interface PaperPack {
   readonly label: string;
   readonly kind: string;
-  readonly energyWh: number;
+  /** null where it is neither printed nor to be worked out */
+  readonly energyWh: number | null;
   readonly fullVoltage: string;
   readonly source: string;
   readonly age: string;

@@ -8,15 +8,15 @@ import { severityWord } from '@/lib/wording/severity';
 import { type Block, type GradeCell, type PaperSection, text } from '../paper';
 import type { AssessmentFacts } from './facts';
 
-/** The matrix and the ranking: today's grade and the grade after the actions side by side. */
+/** The ranking and the matrix: today's grade and the grade after the actions side by side. The table runs on over pages, so it leaves no gap where the picture would. */
 export function riskSection(facts: AssessmentFacts): PaperSection {
   const { result } = facts;
   const blocks: readonly Block[] = [
     text('Ranked by harm: how often × how bad, added over all ends. Numbers rank, they do not permit.'),
-    { kind: 'figure', scene: riskMatrixScene(result), caption: `${result.matrix.title}. A filled number stands where a risk is today, an open ring where the open actions take it.` },
-    text((['low', 'moderate', 'high', 'extreme'] as const).map((grade) => `${gradeWord(grade, result.matrix.gradeWords[grade])}: ${gradeRule(grade)}`).join(' '), 'quiet'),
     { kind: 'table', caption: 'Risks that remain, most harm first', columns: [{ head: 'Risk', width: 5 }, { head: 'Today', width: 2 }, { head: 'After', width: 1.7 }, { head: 'How often', width: 3 }, { head: 'Harm', width: 1.2, align: 'right' }], rows: applying(result.risks).map((risk) => riskRow(facts, risk)), empty: 'Nothing here is exposed to any of the risks.' },
     ...notApplying(result.risks),
+    { kind: 'figure', scene: riskMatrixScene(result), caption: `${result.matrix.title}. A filled number stands where a risk is today, an open ring where the open actions take it.` },
+    text((['low', 'moderate', 'high', 'extreme'] as const).map((grade) => `${gradeWord(grade, result.matrix.gradeWords[grade])}: ${gradeRule(grade)}`).join(' '), 'quiet'),
   ];
   return { id: 'risks', title: 'Risks that remain', blocks };
 }

@@ -1,5 +1,5 @@
 import { rounded } from '@/lib/wording/numbers';
-import { type PaperSection, text } from '../paper';
+import { heading, type PaperSection, text } from '../paper';
 import type { AssessmentFacts, Signer } from './facts';
 
 /** Who answers for what: both signers in full, what was seen on site and what was taken on trust, whom one asked. */
@@ -44,5 +44,7 @@ export function validitySection(facts: AssessmentFacts): PaperSection {
       { lead: 'An acceptance on the first page that ends.' },
     ] },
     text('The officer may suspend it at any time, with a reason. A printed copy is uncontrolled: its number and its state are those shown where the file is checked.', 'quiet'),
+    heading('People’s data'),
+    text(facts.retention, 'quiet'),
   ] };
 }

@@ -15,7 +15,7 @@ export function stopSection(facts: AssessmentFacts): PaperSection {
     text('A grade says how we rank what is left. A stop says do not start, whatever the grade.'),
     { kind: 'table', caption: 'Conditions that hold', columns: [{ head: 'Condition', width: 4 }, { head: 'State', width: 1.5 }, { head: 'What settles it', width: 6.5 }], rows, empty: 'None holds. That permits nothing by itself: the officer and local rules decide.' },
     heading('Clear, as answered'),
-    text(clear.length === 0 ? 'None.' : `${clear.map((stop) => stop.title).join('; ')}.`, 'quiet'),
+    clear.length === 0 ? text('None.') : { kind: 'list', small: true, columns: 2, items: clear.map((stop) => ({ lead: stop.title })) },
   ];
   return { id: 'stops', title: 'Stop conditions', blocks };
 }

@@ -100,8 +100,8 @@ export interface EventAssessmentFact {
   readonly accepted: readonly string[];
 }
 
-/** Something the venue provides or the team brings; `agreed` false: asked for and not yet agreed, printed as open. */
-export interface EventConditionFact { readonly id: string; readonly words: string; readonly agreed: boolean }
+/** Something the venue provides or the team brings: whether it stands, and what is said of it in a word or two. */
+export interface EventConditionFact { readonly id: string; readonly words: string; readonly stands: boolean; readonly said: string }
 
 /** A name and what was written for it; null is printed as NOT FILLED IN. */
 export interface EventLineFact { readonly id: string; readonly name: string; readonly value: string | null }

@@ -53,8 +53,9 @@ function rowsOf(area: EventAreaFact, { units }: EventFacts): readonly { readonly
     { name: 'Size', value: size }, { name: 'Openings', value: said(area.openings) }, { name: 'Air', value: said(area.air) },
     { name: 'Smoke detectors', value: said(area.detectors) },
   ];
+  const leaving = [{ name: 'Ways out', value: said(area.exits) }, { name: 'Until everybody is out', value: area.evacuationS === null ? said(null) : durationWords(area.evacuationS) }];
   const people = [
-    { name: 'Ways out', value: said(area.exits) }, { name: 'Until everybody is out', value: area.evacuationS === null ? said(null) : durationWords(area.evacuationS) },
+    ...(area.outdoors ? [] : leaving),
     { name: 'People there', value: said(area.peoplePresent) }, { name: 'What could burn', value: said(area.fuelLoad) },
   ];
   const near = [{ name: 'Nearest person', value: length(area.personDistanceM) }, { name: 'Nearest thing that burns', value: length(area.combustibleDistanceM) }];

@@ -17,9 +17,9 @@ export function linesOf(lines: readonly EventLineFact[]): Block {
   return { kind: 'facts', rows: lines.map(({ name, value }) => ({ name, value: said(value) })) };
 }
 
-/** What was asked for, and whether somebody agreed to it. */
+/** What was asked for, and how it stands. */
 export function conditionsTable(caption: string, conditions: readonly EventConditionFact[], empty: string): Block {
-  return { kind: 'table', caption, columns: [{ head: 'What', width: 7 }, { head: 'State', width: 1.4 }], rows: conditions.map(({ words, agreed }) => [words, agreed ? 'agreed' : 'OPEN']), empty };
+  return { kind: 'table', caption, columns: [{ head: 'What', width: 7 }, { head: 'State', width: 1.4 }], rows: conditions.map(({ words, said: state }) => [words, state]), empty };
 }
 
 /** "one pack", "3 packs" */

@@ -1,5 +1,6 @@
 import { StyleSheet, View } from '@react-pdf/renderer';
 import type { Block, Paper, PaperSection } from '@/lib/papers/paper';
+import { Dialled } from '../render/dialled';
 import { PaperDocument } from '../render/paper-document';
 import { type PaperFrame, PaperPage } from '../render/paper-page';
 import { TYPE } from '../render/paper-type';
@@ -14,12 +15,14 @@ export function PaperOfBlocks({ paper }: { readonly paper: Paper }) {
   const facts = { title: `${paper.title} ${paper.number}`, author: paper.author, subject: paper.subtitle, language: paper.language, createdAt: new Date(paper.madeAt) };
   return (
     <PaperDocument facts={facts}>
-      <CoverPage paper={paper} frame={frame} />
-      {groupsOf(paper.sections).map((group) => (
-        <PaperPage key={group[0]?.section.id} frame={frame} section={namesOf(group)}>
-          {group.map(({ section, number }, index) => <SectionOnPaper key={section.id} section={section} number={number} first={index === 0} format={paper.format} />)}
-        </PaperPage>
-      ))}
+      <Dialled value={paper.dialled ?? []}>
+        <CoverPage paper={paper} frame={frame} />
+        {groupsOf(paper.sections).map((group) => (
+          <PaperPage key={group[0]?.section.id} frame={frame} section={namesOf(group)}>
+            {group.map(({ section, number }, index) => <SectionOnPaper key={section.id} section={section} number={number} first={index === 0} format={paper.format} />)}
+          </PaperPage>
+        ))}
+      </Dialled>
     </PaperDocument>
   );
 }
@@ -50,7 +53,7 @@ function SectionOnPaper({ section, number, first, format }: Numbered & { readonl
   const ahead = openingPresence(section.blocks, format);
   return (
     <>
-      <View style={first ? styles.heading : [styles.heading, styles.next]} minPresenceAhead={ahead}><Words style={styles.words}>{`${number} ${section.title}`}</Words></View>
+      <View style={first ? styles.heading : [styles.heading, styles.next]} minPresenceAhead={ahead} wrap={false}><Words style={styles.words}>{`${number} ${section.title}`}</Words></View>
       <BlocksOnPaper blocks={section.blocks} format={format} />
     </>
   );

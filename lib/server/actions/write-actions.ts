@@ -2,7 +2,7 @@ import 'server-only';
 import { can } from '@/lib/access/can';
 import type { ActionNoteInput, AddActionInput, ChangeActionInput } from '@/lib/assessments/action-input';
 import { addAction as write, changeAction as rewrite, closeActionOf, openActionAgain, readAction } from '@/lib/db/assessments/actions';
-import type { NotDone } from '@/lib/db/assessments/moves';
+import type { NotDone } from '@/lib/db/assessments/not-done';
 import { schoolScope } from '@/lib/db/scope';
 import type { Actor } from '../actor';
 import { database } from '../database';

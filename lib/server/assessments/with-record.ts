@@ -1,5 +1,6 @@
 import 'server-only';
 import { cautiousRecord } from '@/lib/assessments/cautious-record';
+import { recordSince } from '@/lib/assessments/record-since';
 import { isOpen } from '@/lib/assessments/standing';
 import { documentOf, type VersionRecord } from '@/lib/assessments/version';
 import { contentByVersion } from '@/lib/content/editions';
@@ -13,9 +14,6 @@ import { sessionsToExposure } from '@/lib/sessions/to-exposure';
 import type { Actor } from '../actor';
 import { database } from '../database';
 
-/** How far back the log is counted: packs, people and habits of four years ago say little of today's. Our judgement. */
-const YEARS_BACK = 3;
-
 /**
  * A version with what the school logged at its site, so far as it is still open: charges, sessions and incidents move
  * the rates. Once handed over, a version keeps the record it was handed over with.
@@ -24,8 +22,7 @@ export async function withRecord(actor: Actor, version: VersionRecord, now: Date
   const content = contentByVersion(version.contentVersion);
   if (!isOpen(version.state) || content === undefined) return version;
   const scope = schoolScope(actor);
-  const since = new Date(now);
-  since.setUTCFullYear(since.getUTCFullYear() - YEARS_BACK);
+  const since = recordSince(now);
   const logged = await loggedAt(database(), scope, version.siteId, since);
   const seen = recordForEngine(content.scenarios, logged.incidents, sessionsToExposure(logged.sessions, { from: since, to: now, flies: logged.flies }));
   // A version that came back still carries the record it was handed over with.

@@ -1,33 +1,33 @@
 import 'server-only';
-import { forceOn } from '@/lib/assessments/covers';
 import { contentByVersion } from '@/lib/content/editions';
 import { limitsOfPack } from '@/lib/core/battery/limits-of-pack';
 import { measureOf } from '@/lib/core/battery/pack-measures';
 import { numberInput } from '@/lib/core/answers/venue';
 import { resolveVenue } from '@/lib/core/answers/resolve-venue';
-import { VENUE_CHARGING_CONTROLS, VENUE_CONTROLS } from '@/lib/events/choices';
 import type { CheckedAssessment, CheckedPack, CheckFacts } from '@/lib/events/check/facts';
 import { cellTypeFacts } from '@/lib/packs/cell-types';
 import { packFigures } from '@/lib/packs/pack-figures';
 import type { ListedPack } from '@/lib/packs/pack-list';
 import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { blockedUses } from '@/lib/packs/states/blocked-uses';
+import type { Site } from '@/lib/places/place';
 import { calendarDay } from '@/lib/wording/dates';
+import type { CurrentSchool } from '../people/current-school';
 import type { EventInFull, Rests } from './event-in-full';
+import { restsForce } from './rests-force';
+import { venueConditions } from './venue-conditions';
 
 /** Where the school has set none: common practice, as the content has it (control store-check), every week. */
 const CHECKED_WITHIN_DAYS = 7;
 
 /** What the check before leaving is made of, out of all that is kept. */
 export function checkFacts({ event, content, school, site, packs, limits, rests, onItsWay, now }: Omit<EventInFull, 'lines'>): CheckFacts {
-  const own = site.kind === 'own';
   const lastDay = calendarDay(event.endsAt, school.timeZone);
-  const asked = [...VENUE_CONTROLS, ...(event.details.charging === 'yes' ? VENUE_CHARGING_CONTROLS : [])];
   return {
     eventId: event.id, now, startsAt: event.startsAt, lastDay, manyDays: calendarDay(event.startsAt, school.timeZone) !== lastDay,
     site: {
       id: site.id, kind: site.kind,
-      emergencyNumber: site.emergencyNumber ?? (own ? school.emergencyNumber : null), meetingPlace: site.meetingPlace ?? (own ? school.meetingPlace : null),
+      ...meetingOf(site, school),
       hasOutdoorSpot: site.areas.some(({ use }) => use === 'isolation'), hasChargingArea: site.areas.some(({ use }) => use === 'charging'),
     },
     people: event.people, spectators: event.spectators, adults: event.adults,
@@ -35,9 +35,15 @@ export function checkFacts({ event, content, school, site, packs, limits, rests,
     assessment: rests === null ? null : checkedAssessment(rests, lastDay, calendarDay(now, school.timeZone)),
     assessmentOnItsWay: onItsWay?.id ?? null,
     details: event.details,
-    notAgreed: own ? [] : asked.filter((id) => !event.details.agreed.includes(id)).flatMap((id) => content.controls.filter((control) => control.id === id).map(({ title }) => title)),
+    notAgreed: site.kind === 'own' ? [] : venueConditions({ event, content, site, rests }).filter(({ stands }) => !stands).map(({ words }) => words),
     checkedWithinDays: limits.checkDays ?? CHECKED_WITHIN_DAYS,
   };
+}
+
+/** Whom to call and where to meet; a place of the school's own has those of the school where it says nothing. */
+export function meetingOf(site: Site, school: CurrentSchool): Pick<Site, 'emergencyNumber' | 'meetingPlace' | 'secondMeetingPlace'> {
+  const { emergencyNumber, meetingPlace, secondMeetingPlace } = site.kind === 'own' ? school : { emergencyNumber: null, meetingPlace: null, secondMeetingPlace: null };
+  return { emergencyNumber: site.emergencyNumber ?? emergencyNumber, meetingPlace: site.meetingPlace ?? meetingPlace, secondMeetingPlace: site.secondMeetingPlace ?? secondMeetingPlace };
 }
 
 /** A pack as the check sees it: state, last check and charge out of the register, nothing guessed. */
@@ -73,11 +79,10 @@ function chargeOf(schoolLimits: SchoolPackLimits, listed: ListedPack): CheckedPa
 }
 
 function checkedAssessment({ version, scored }: Rests, lastDay: string, today: string): CheckedAssessment {
-  const noon = (day: string): Date => new Date(`${day}T12:00:00Z`);
   const venue = scored === null ? null : resolveVenue(scored.content, scored.document);
   return {
     versionId: version.id, name: `“${version.assessment.title}”, version ${version.number}`, holdsUntil: version.reviewBy,
-    force: forceOn(noon(today), { state: version.state, suspended: version.suspensions.length > 0, validUntil: version.reviewBy === null ? null : noon(version.reviewBy), reviewAsked: version.reviewRequests.length > 0 }),
+    force: restsForce(version, today),
     covers: scored === null || venue === null ? null : { packs: numberInput(venue, 'packs'), storedWh: scored.result.battery.storedWh, people: numberInput(venue, 'peopleRoom'), spectators: numberInput(venue, 'spectators') },
     endedAcceptances: version.stopAcceptances.filter(({ endsOn }) => endsOn < lastDay).map(({ stopId }) => contentByVersion(version.contentVersion)?.stops.find(({ id }) => id === stopId)?.title ?? stopId),
   };

@@ -1,14 +1,9 @@
 import 'server-only';
 import { createHash } from 'node:crypto';
-import { signerDetails } from '@/lib/db/assessments/paper-material';
-import { schoolScope } from '@/lib/db/scope';
 import type { Signer } from '@/lib/papers/assessment/facts';
 import type { EventFacts } from '@/lib/papers/event/facts';
 import type { Paper } from '@/lib/papers/paper';
 import { calendarDay } from '@/lib/wording/dates';
-import type { Actor } from '../actor';
-import { database } from '../database';
-import { refused } from '../forms/outcome';
 import { shortFingerprint } from '../papers/document-number';
 import { publicAddress } from '../people/public-address';
 import { type EventMakings, eventFacts } from './event-facts';
@@ -18,15 +13,6 @@ import { EVENT_PAPERS, type EventPaperKind } from './paper-kinds';
 /** Who signs the papers of an event. */
 export interface EventSigners { readonly preparer: Signer; readonly officer: Signer }
 
-/** The two who sign, or why they cannot: the preparer, and another who is a safety officer of the school. */
-export async function eventSigners(actor: Actor, { event }: EventInFull, officerId: string): Promise<{ readonly ok: true; readonly signers: EventSigners } | ReturnType<typeof refused>> {
-  const scope = schoolScope(actor);
-  const [preparer, officer] = await Promise.all([signerDetails(database(), scope, event.preparedById), signerDetails(database(), scope, officerId)]);
-  if (preparer === null) return refused(null, 'Whoever prepared it is not in this school any more');
-  if (officer === null || !officer.active || officer.role !== 'safety-officer' || officerId === event.preparedById) return refused('officerId', 'Choose a safety officer of the school who did not prepare it');
-  return { ok: true, signers: { preparer, officer } };
-}
-
 /** Stands where the number will: it is given when the file is made. */
 const NUMBER_LATER = 'number given when made';
 
@@ -34,10 +20,10 @@ const NUMBER_LATER = 'number given when made';
  * The facts of the papers under a number; their fingerprint is of all but number and moment.
  * @param address whole addresses of our pages; left out, those under which the person who asks reached us
  */
-export async function eventFactsFor(full: EventInFull, signers: EventSigners, number: string, address: (path: `/${string}`) => Promise<string> = publicAddress): Promise<EventFacts> {
+export async function eventFactsFor(full: EventInFull, { preparer, officer }: EventSigners, number: string, address: (path: `/${string}`) => Promise<string> = publicAddress): Promise<EventFacts> {
   const at = (kind: EventPaperKind): Promise<string> => address(`/events/${full.event.id}/papers/${kind}`);
   const makings: EventMakings = {
-    ...signers, number, fingerprint: '', verifyAt: await address(number === NUMBER_LATER ? '/verify' : `/verify?number=${number}`),
+    preparer, officer, number, fingerprint: '', verifyAt: await address(number === NUMBER_LATER ? '/verify' : `/verify?number=${number}`),
     readAt: { event: await at('event'), 'response card': await at('response-card'), 'pack list': await at('pack-list'), briefing: await at('briefing') },
   };
   const facts = eventFacts(full, makings);

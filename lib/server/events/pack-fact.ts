@@ -1,6 +1,7 @@
 import 'server-only';
 import { airCarriage } from '@/lib/core/battery/air-carriage';
 import { cellTypeFacts } from '@/lib/packs/cell-types';
+import { cellsInWords } from '@/lib/packs/pack';
 import type { ListedPack } from '@/lib/packs/pack-list';
 import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import { stateWords } from '@/lib/packs/states/pack-states';
@@ -17,7 +18,7 @@ export function packFact(limits: SchoolPackLimits, listed: ListedPack, byAir: bo
   const [energyWh, cells] = [energyOf(limits, listed), cellsOf(listed)];
   const verdict = lastCheck?.result.verdict ?? null;
   return {
-    label: pack.label, kind: `${pack.series}S${pack.parallel > 1 ? `${pack.parallel}P` : ''} ${exact(pack.capacityMah)} mAh`, energyWh,
+    label: pack.label, kind: `${cellsInWords(pack)} ${exact(pack.capacityMah)} mAh`, energyWh,
     fullVoltage: cellTypeFacts(limits).find(({ id }) => id === pack.cellType)?.label ?? 'not known',
     state: stateWords(pack.state),
     lastCheck: lastCheck === null ? 'none' : `${dayWords(lastCheck.at, style)}, ${verdict === null ? 'no verdict' : (wordsOfVerdict(limits, verdict)?.title ?? verdict)}`,

@@ -11,11 +11,12 @@ import type { Actor } from '../actor';
 import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
 import { beginPaper } from '../papers/begin-paper';
+import { bothSigners } from '../papers/both-signers';
 import { newDocumentNumber } from '../papers/document-number';
 import { fingerprintOfPaper, packPaper, unpackPaper } from '../papers/paper-data';
 import type { EventInFull } from './event-in-full';
 import { eventInFull } from './gather';
-import { eventFactsFor, type EventSigners, eventSigners, previewOf } from './makings';
+import { eventFactsFor, type EventSigners, previewOf } from './makings';
 import { EVENT_PAPERS, type EventPaperKind } from './paper-kinds';
 
 /** Every paper of an event, the latest first. */
@@ -40,9 +41,9 @@ export async function eventPaperShown(actor: Actor, eventId: string, kind: Event
 
 /** The file as its preparer would sign it now. */
 export async function preparedFile(actor: Actor, full: EventInFull, officerId: string): Promise<{ readonly ok: true; readonly paper: Paper; readonly seen: string } | { readonly ok: false; readonly why: string }> {
-  const asked = await eventSigners(actor, full, officerId);
-  if (!asked.ok) return { ok: false, why: asked.faults.map(({ message }) => message).join('. ') };
-  const paper = await previewOf(full, asked.signers, 'event');
+  const signers = await bothSigners(actor, { preparedById: full.event.preparedById, officerId });
+  if (!signers.ok) return { ok: false, why: signers.faults.map(({ message }) => message).join('. ') };
+  const paper = await previewOf(full, signers, 'event');
   return { ok: true, paper, seen: fingerprintOfPaper(paper) };
 }
 

@@ -14,11 +14,12 @@ import { confirmPassword } from '../auth/confirm-password';
 import { database } from '../database';
 import { type Outcome, overtaken, refused } from '../forms/outcome';
 import { beginPaper } from '../papers/begin-paper';
+import { bothSigners } from '../papers/both-signers';
 import { newDocumentNumber } from '../papers/document-number';
 import { fingerprintOfPaper, packPaper } from '../papers/paper-data';
 import { printedFormat, readyToSign, signAs } from '../papers/sign-as';
 import { eventInFull } from './gather';
-import { eventFactsFor, eventSigners, previewOf } from './makings';
+import { eventFactsFor, previewOf } from './makings';
 
 const NOT_THERE = 'This event is not there';
 
@@ -34,13 +35,13 @@ export async function handOver(actor: Actor, input: HandOverEventInput): Promise
   if (full === null) return refused(null, NOT_THERE);
   const { event, rests, school } = full;
   if (!mayOnEvent(actor, 'event.submit', event)) return refused(null, 'Only the person who prepares it hands it over, because that person signs first');
-  const asked = await eventSigners(actor, full, input.officerId);
-  if (!asked.ok) return asked;
-  if (fingerprintOfPaper(await previewOf(full, asked.signers, 'event')) !== input.seen) return overtaken('The file has changed since you opened this page. Read it again as it is now, then sign');
+  const signers = await bothSigners(actor, { preparedById: event.preparedById, officerId: input.officerId });
+  if (!signers.ok) return signers;
+  if (fingerprintOfPaper(await previewOf(full, signers, 'event')) !== input.seen) return overtaken('The file has changed since you opened this page. Read it again as it is now, then sign');
   const wrong = await confirmPassword(input.password);
   if (wrong !== null) return refused('password', wrong);
   const [ready, number] = [await readyToSign(actor, input.password, now), newDocumentNumber()];
-  const facts = await eventFactsFor(full, asked.signers, number);
+  const facts = await eventFactsFor(full, signers, number);
   const paper = EVENT_PAPERS.event.make(facts);
   const title = `${paper.title}: ${event.title}`;
   return { ok: true, then: beginPaper(actor, {

@@ -6,7 +6,7 @@ import { findEvent } from '@/lib/db/events/read-events';
 import { describeArea, describeVenue } from '@/lib/db/events/venue-by-link';
 import { findSite } from '@/lib/db/places/read-sites';
 import { schoolScope } from '@/lib/db/scope';
-import { VENUE_CHARGING_CONTROLS, VENUE_CONTROLS } from '@/lib/events/choices';
+import { venueControls } from '@/lib/events/details';
 import type { EventRecord } from '@/lib/events/event';
 import { whyEnded } from '@/lib/events/links';
 import { DescribeAreaTargetSchema, type DescribeVenueInput } from '@/lib/events/venue-input';
@@ -46,8 +46,7 @@ export async function openVenueLink(token: string): Promise<Opened> {
 /** What is asked of a venue: more, where packs are charged there. */
 export function askedOf({ contentVersion, details }: Pick<EventRecord, 'contentVersion' | 'details'>): VenuePage['asked'] {
   const { controls } = contentByVersion(contentVersion) ?? currentContent;
-  const ids = [...VENUE_CONTROLS, ...(details.charging === 'yes' ? VENUE_CHARGING_CONTROLS : [])];
-  return ids.flatMap((id) => controls.filter((control) => control.id === id).map(({ title, goodLooksLike }) => ({ id, title, hint: goodLooksLike })));
+  return venueControls(details).flatMap((id) => controls.filter((control) => control.id === id).map(({ title, goodLooksLike }) => ({ id, title, hint: goodLooksLike })));
 }
 
 export async function countVenueOpened({ link }: VenuePage): Promise<void> {

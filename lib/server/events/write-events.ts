@@ -14,14 +14,12 @@ import { type BeginEventSchema, type ChangeBasicsSchema, readBasics } from '@/li
 import { type ChangePacksSchema, choosePacks } from '@/lib/events/packs-input';
 import type { AcceptLineSchema } from '@/lib/events/signing-input';
 import { labelKey } from '@/lib/packs/pack';
-import type { ListedPack } from '@/lib/packs/pack-list';
-import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import type { Actor } from '../actor';
 import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
 import { packLimitsOf } from '../packs/pack-limits';
 import { currentSchool } from '../people/current-school';
-import { checkedPack } from './check-facts';
+import { choosable } from './choosable-packs';
 import { eventInFull } from './gather';
 
 export async function begin(actor: Actor, input: z.output<typeof BeginEventSchema>): Promise<Outcome> {
@@ -48,17 +46,11 @@ export async function saveDetails(actor: Actor, { eventId, revision, ...details 
   return toEvent(await changeDetails(database(), actor, new Date(), { eventId, revision }, details));
 }
 
-/** Whether a pack could be packed as it is: in use, checked, and nothing stops it. */
-export function isReady(limits: SchoolPackLimits, listed: ListedPack): boolean {
-  const { state, damaged, stopped, lastCheckAt } = checkedPack(limits, listed);
-  return state === 'in-use' && !damaged && stopped === null && lastCheckAt !== null;
-}
-
 export async function savePacks(actor: Actor, { eventId, revision, ...input }: z.output<typeof ChangePacksSchema>): Promise<Outcome> {
   const limits = await packLimitsOf(actor);
   return toEvent(await changePacks(database(), actor, new Date(), { eventId, revision }, async (event, tx) => {
     const register = await listPacks(tx, schoolScope(actor));
-    return choosePacks(event.packIds, input, register.map((listed) => ({ id: listed.pack.id, label: listed.pack.label, key: labelKey(listed.pack.label), ready: isReady(limits, listed) })), labelKey);
+    return choosePacks(event.packIds, input, register.map((listed) => choosable(limits, listed)), labelKey);
   }));
 }
 

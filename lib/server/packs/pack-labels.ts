@@ -1,6 +1,6 @@
 import 'server-only';
 import { cellTypeFacts } from '@/lib/packs/cell-types';
-import type { Pack } from '@/lib/packs/pack';
+import { cellsInWords, type Pack } from '@/lib/packs/pack';
 import { packFigures } from '@/lib/packs/pack-figures';
 import type { SchoolPackLimits } from '@/lib/packs/school-rules';
 import type { Actor } from '../actor';
@@ -27,7 +27,7 @@ export async function packLabels(actor: Actor, only: string | null): Promise<rea
 /** What somebody at the charger has to know without a telephone. */
 function linesOf(pack: Pack, limits: SchoolPackLimits): readonly string[] {
   const cell = cellTypeFacts(limits).find(({ id }) => id === pack.cellType);
-  const kind = `${pack.series}S${pack.parallel > 1 ? `${pack.parallel}P` : ''} ${pack.capacityMah} mAh`;
+  const kind = `${cellsInWords(pack)} ${pack.capacityMah} mAh`;
   if (cell?.fullV === null || cell === undefined) return [kind, 'Do not charge'];
   const { energyWh, chargeAt1C } = packFigures(pack, cell);
   const full = pack.cellType === 'not-marked' ? 'full voltage not known: do not charge' : `full ${cell.fullV.toFixed(2)} V a cell`;

@@ -11,9 +11,10 @@ import { database } from '../database';
 import { refused, type Outcome } from '../forms/outcome';
 import { sealOfToken } from './invitation-token';
 
-export type OpenedInvitation =
-  | { readonly ok: true; readonly invitation: Invitation; readonly school: string }
-  | { readonly ok: false; readonly reason: string };
+/** A link that works, with the name of its school. */
+export interface OpenedLink { readonly ok: true; readonly invitation: Invitation; readonly school: string }
+
+export type OpenedInvitation = OpenedLink | { readonly ok: false; readonly reason: string };
 
 /** Returns what a link invites to, or why it does not work. */
 export async function openInvitation(token: string): Promise<OpenedInvitation> {
@@ -24,7 +25,7 @@ export async function openInvitation(token: string): Promise<OpenedInvitation> {
 }
 
 const GONE = 'This link was used, taken back or grew too old while you were writing. Ask your safety officer for another';
-const TAKEN = 'Somebody signs in with this address already. Is it you? Then sign in, or ask your safety officer to open your account again';
+const TAKEN = 'Somebody signs in with this address already. Is it you? Then use “I have an account” above: it leads back here. If your account was closed, ask your safety officer to open it again';
 
 /** Makes the account a link is for, signs its person in and leads to Today. */
 export async function acceptInvitation(input: AcceptInput): Promise<Outcome> {

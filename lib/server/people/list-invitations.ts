@@ -2,6 +2,7 @@ import 'server-only';
 import type { Role } from '@/lib/access/roles';
 import { listOpenInvitations } from '@/lib/db/people/invitations';
 import { schoolScope } from '@/lib/db/scope';
+import { invitationPath } from '@/lib/people/invitation';
 import type { Actor } from '../actor';
 import { database } from '../database';
 import { currentSchool } from './current-school';
@@ -24,6 +25,6 @@ export async function listInvitations(actor: Actor): Promise<readonly OpenInvita
   const format = new Intl.DateTimeFormat(locale, { dateStyle: 'full', timeStyle: 'short', timeZone });
   const invitations = await listOpenInvitations(database(), schoolScope(actor), new Date());
   return Promise.all(invitations.map(async ({ id, forWhom, role, expiresAt }) => ({
-    id, forWhom, role, until: format.format(expiresAt), address: await publicAddress(`/invitation/${tokenOf(id)}`),
+    id, forWhom, role, until: format.format(expiresAt), address: await publicAddress(invitationPath(tokenOf(id))),
   })));
 }

@@ -5,6 +5,7 @@ import { passwordHashOf } from '@/lib/db/people/accounts';
 import { writePassword } from '@/lib/db/people/change-password';
 import { findMember, type Member } from '@/lib/db/people/find-member';
 import { listMembers } from '@/lib/db/people/members';
+import { schoolsOf } from '@/lib/db/people/schools-of';
 import { schoolScope } from '@/lib/db/scope';
 import { passwordFault } from '@/lib/people/password';
 import { readPasswordToken, type NewPasswordInput, type PasswordLink } from '@/lib/people/password-link';
@@ -16,11 +17,14 @@ import { refused, type Outcome } from '../forms/outcome';
 import { passwordLinkPath, sealOfLink } from './password-seal';
 import { publicAddress } from './public-address';
 
-/** Makes a link by which somebody of the school sets a new password. */
+const OF_OTHERS_TOO = 'They work at another school too, and with a new password one could act there. Whoever runs the program makes such a link at its command line: npm run new-password';
+
+/** Makes a link by which somebody of the school sets a new password. One school hands out no key to another. */
 export async function makePasswordLink(actor: Actor, { personId }: { readonly personId: string }): Promise<Outcome<PasswordLink>> {
   const member = (await listMembers(database(), schoolScope(actor))).find((one) => one.personId === personId && one.isActive);
   const hash = member ? await passwordHashOf(database(), member.userId) : null;
   if (!member || hash === null) return refused(null, 'Nobody of your school with an open account is meant by this');
+  if ((await schoolsOf(database(), personId)).length > 1) return refused(null, OF_OTHERS_TOO);
   const now = new Date();
   await recordChange(database(), actor, now, () => Promise.resolve({ value: undefined, events: [{ kind: 'person.password-link-made', subjectId: personId, data: {} }] }));
   const address = await publicAddress(passwordLinkPath(member.userId, hash, now));

@@ -1,9 +1,10 @@
 import 'server-only';
 import { removeWhatIsDue } from '@/lib/db/retention/remove-due';
 import { sweepSignIns } from '@/lib/db/retention/sweep';
+import { DAY_MS } from '@/lib/units/time';
 import { database } from '../database';
 
-const EVERY_MS = 24 * 60 * 60 * 1000;
+const EVERY_MS = DAY_MS;
 
 /** Takes away what is due, now and every day as long as the program runs. A failure is logged and tried again the next day. */
 export function keepHouse(): void {

@@ -1,28 +1,31 @@
 import 'server-only';
 import { stillAccepted } from '@/lib/assessments/acceptance';
+import { recordSince } from '@/lib/assessments/record-since';
 import type { VersionRecord } from '@/lib/assessments/version';
-import { packEnergy } from '@/lib/core/battery/pack-energy';
 import { numberInput } from '@/lib/core/answers/venue';
 import { resolveVenue } from '@/lib/core/answers/resolve-venue';
-import type { PaperMaterial, signerDetails } from '@/lib/db/assessments/paper-material';
-import type { AssessmentFacts, PaperAction, PaperPack, Signer } from '@/lib/papers/assessment/facts';
-import type { AmpereHours, Volts, WattHours } from '@/lib/units/quantity';
+import type { PaperMaterial } from '@/lib/db/assessments/paper-material';
+import { KINDS, labelOf } from '@/lib/incidents/choices';
+import { incidentStateOf, incidentStateWords } from '@/lib/incidents/standing';
+import type { SchoolPackLimits } from '@/lib/packs/school-rules';
+import type { AssessmentFacts, PaperAction, PaperIncident, Signer } from '@/lib/papers/assessment/facts';
 import { calendarDay, calendarDayWords, dayWords, type DateStyle } from '@/lib/wording/dates';
-import { exact } from '@/lib/wording/numbers';
 import type { CurrentSchool } from '../people/current-school';
+import type { SignerDetails } from '../papers/both-signers';
 import { shortFingerprint } from '../papers/document-number';
 import { answersOnPaper } from './answers-on-paper';
+import { packOnPaper } from './pack-on-paper';
 import type { Scored } from './score-version';
-
-type Person = NonNullable<Awaited<ReturnType<typeof signerDetails>>>;
 
 export interface PaperMakings {
   readonly version: VersionRecord;
   readonly scored: Scored;
   readonly material: PaperMaterial;
+  /** those the school holds its packs to */
+  readonly limits: SchoolPackLimits;
   readonly school: CurrentSchool;
-  readonly preparer: Person;
-  readonly officer: Person;
+  readonly preparer: SignerDetails;
+  readonly officer: SignerDetails;
   readonly officerId: string;
   readonly number: string;
   readonly verifyAt: string;
@@ -36,7 +39,7 @@ export interface PaperMakings {
 
 /** All of what is kept about a version, as the facts of its paper. */
 export function assessmentFacts(makings: PaperMakings): AssessmentFacts {
-  const { version, scored, material, school, now } = makings;
+  const { version, scored, material, limits, school, now } = makings;
   const style: DateStyle = { locale: school.locale, timeZone: school.timeZone };
   const today = calendarDay(now, school.timeZone);
   const venue = resolveVenue(scored.content, scored.document);
@@ -68,38 +71,24 @@ export function assessmentFacts(makings: PaperMakings): AssessmentFacts {
     acceptances: material.acceptances.filter((one) => stillAccepted(one, today)).map((one) => ({ stop: one.stopId, reason: one.reason, replacedBy: one.replacement, until: calendarDayWords(one.endsOn, style), paper: one.paper, by: one.byName })),
     actions: material.actions.map((action) => actionOnPaper(action, today, style)),
     answers: answersOnPaper(scored.content, version, material.evidence),
-    packs: material.packs.map((pack) => packOnPaper(pack, style)),
-    incidents: material.incidents.map((incident) => ({ number: String(incident.number), when: dayWords(incident.happenedAt, style), what: `${incident.kinds.map(({ kind }) => kind.replaceAll('-', ' ')).join(', ')}: ${incident.whatHappened}`, done: incident.whatWasDone ?? '', state: incident.state })),
+    packs: material.packs.map((pack) => packOnPaper(limits, pack, style)),
+    incidents: material.incidents.filter(({ happenedAt }) => happenedAt >= recordSince(now)).map((incident) => incidentOnPaper(incident, style)),
     comments: material.comments.map((comment) => ({ by: comment.byName, on: dayWords(comment.at, style), text: comment.text })),
     retention: retentionWords(school),
     logEnd: makings.logEnd,
   };
 }
 
-const signer = ({ name, post, telephone, employer }: Person): Signer => ({ name, post, telephone, employer });
+const signer = ({ name, post, telephone, employer }: SignerDetails): Signer => ({ name, post, telephone, employer });
 
 function actionOnPaper(action: PaperMaterial['actions'][number], today: string, style: DateStyle): PaperAction {
   const state = action.state === 'done' ? 'done' : action.dueOn < today ? 'overdue' : 'open';
   return { what: action.title, owner: action.ownerName, due: calendarDayWords(action.dueOn, style), state, note: action.closedNote ?? action.details ?? '', control: action.controlId };
 }
 
-/** A nominal cell is 3.7 V (common practice, no source); a printed energy wins. */
-const NOMINAL_CELL = 3.7 as Volts;
-
-function packOnPaper(pack: PaperMaterial['packs'][number], style: DateStyle): PaperPack {
-  const [check] = pack.checks;
-  const energyWh = packEnergy({ cellsInSeries: pack.series, rowsInParallel: pack.parallel, capacity: (pack.capacityMah / 1000) as AmpereHours, printed: pack.printedWh as WattHours | null }, NOMINAL_CELL);
-  return {
-    label: pack.label,
-    kind: `${pack.series}S${pack.parallel > 1 ? `${pack.parallel}P` : ''} ${exact(pack.capacityMah)} mAh`,
-    energyWh,
-    fullVoltage: pack.cellType.replaceAll('-', ' '),
-    source: [pack.maker, pack.seller].filter((part) => part !== null).join(', ') || 'not known',
-    age: pack.boughtOn === null ? 'not known' : `bought ${calendarDayWords(pack.boughtOn, style)}`,
-    lastCheck: check === undefined ? 'none' : `${dayWords(check.at, style)}, ${check.verdict ?? 'no verdict'}`,
-    state: pack.state.replaceAll('-', ' '),
-    place: [pack.area?.name ?? null, pack.place].filter((part) => part !== null).join(', ') || 'not said',
-  };
+function incidentOnPaper({ number, happenedAt, kinds, whatHappened, whatWasDone, state }: PaperMaterial['incidents'][number], style: DateStyle): PaperIncident {
+  const what = kinds.map(({ kind }) => labelOf(KINDS, kind)).join(', ');
+  return { number: String(number), when: dayWords(happenedAt, style), what: whatHappened === '' ? what : `${what}: ${whatHappened}`, done: whatWasDone ?? '', state: incidentStateWords(incidentStateOf(state)) };
 }
 
 function retentionWords({ schoolName }: CurrentSchool): string {

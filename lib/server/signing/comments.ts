@@ -4,7 +4,7 @@ import type { CommentInput, LookInput, OfCommentInput } from '@/lib/assessments/
 import { addComment, settleComment, withdrawComment } from '@/lib/db/assessments/comments';
 import { lookAt } from '@/lib/db/assessments/looks';
 import { readVersion } from '@/lib/db/assessments/read-version';
-import type { NotDone } from '@/lib/db/assessments/moves';
+import type { NotDone } from '@/lib/db/assessments/not-done';
 import { schoolScope } from '@/lib/db/scope';
 import type { Actor } from '../actor';
 import { database } from '../database';

@@ -3,7 +3,7 @@ import { can } from '@/lib/access/can';
 import type { ActionOnCase } from '@/lib/access/table';
 import type { AcceptStopInput, ReturnInput, SettleReviewInput, SuspendInput } from '@/lib/assessments/signing-input';
 import { contentByVersion } from '@/lib/content/editions';
-import type { NotDone } from '@/lib/db/assessments/moves';
+import type { NotDone } from '@/lib/db/assessments/not-done';
 import { acceptStopOf, liftSuspensionOf, returnVersion, suspendVersion } from '@/lib/db/assessments/officer-acts';
 import { settleReviewOf } from '@/lib/db/assessments/settle-review';
 import { readVersion } from '@/lib/db/assessments/read-version';

@@ -1,13 +1,12 @@
 import 'server-only';
 import { dayAfter } from '@/lib/assessments/acceptance';
-import { signerDetails } from '@/lib/db/assessments/paper-material';
-import { schoolScope } from '@/lib/db/scope';
 import { assessmentPaper } from '@/lib/papers/assessment-paper';
 import type { Paper } from '@/lib/papers/paper';
 import { calendarDay } from '@/lib/wording/dates';
 import type { Actor } from '../actor';
-import { database } from '../database';
 import { refused } from '../forms/outcome';
+import { packLimitsOf } from '../packs/pack-limits';
+import { bothSigners } from '../papers/both-signers';
 import { currentSchool } from '../people/current-school';
 import { publicAddress } from '../people/public-address';
 import { assessmentFacts, type PaperMakings } from './assessment-facts';
@@ -24,11 +23,10 @@ export async function paperMakings(actor: Actor, found: VersionInFull, asked: As
   const school = await currentSchool(actor);
   const today = calendarDay(now, school.timeZone);
   if (asked.reviewBy <= today || asked.reviewBy > dayAfter(today, LONGEST_DAYS)) return refused('reviewBy', 'Choose a day within the next twelve months');
-  const scope = schoolScope(actor);
-  const [preparer, officer] = await Promise.all([signerDetails(database(), scope, found.version.preparedById), signerDetails(database(), scope, asked.officerId)]);
-  if (preparer === null) return refused(null, 'Whoever prepared it is not in this school any more');
-  if (officer === null || !officer.active || officer.role !== 'safety-officer' || asked.officerId === found.version.preparedById) return refused('officerId', 'Choose a safety officer of the school who did not prepare it');
-  return { ok: true, today, makings: { ...found, school, preparer, officer, officerId: asked.officerId, reviewBy: asked.reviewBy, now } };
+  const [signers, limits] = await Promise.all([bothSigners(actor, { preparedById: found.version.preparedById, officerId: asked.officerId }), packLimitsOf(actor)]);
+  if (!signers.ok) return signers;
+  const { preparer, officer } = signers;
+  return { ok: true, today, makings: { ...found, limits, school, preparer, officer, officerId: asked.officerId, reviewBy: asked.reviewBy, now } };
 }
 
 /** Stands where the number will: it is given when the paper is signed. */

@@ -70,11 +70,9 @@ export async function resultView(actor: Actor, versionId: string): Promise<Resul
 
 function wordsOf(version: VersionRecord, standing: StandingRecord, style: CurrentSchool, today: string, open: number): StandingWords {
   const { suspension, reviewRequests: [review] } = standing;
-  // Days of the school's own calendar, each by its noon: the last day counts to its end.
-  const noon = (day: string): Date => new Date(`${day}T12:00:00Z`);
   return standingWords({
     state: version.state,
-    force: forceOn(noon(today), { state: version.state, suspended: suspension !== null, validUntil: version.reviewBy === null ? null : noon(version.reviewBy), reviewAsked: review !== undefined }),
+    force: forceOn(today, { state: version.state, suspended: suspension !== null, until: version.reviewBy, reviewAsked: review !== undefined }),
     preparer: version.preparedByName, officer: standing.officerName, preparerSigned: standing.preparerSigned, openStops: open,
     until: version.reviewBy === null ? null : calendarDayWords(version.reviewBy, style),
     suspended: suspension === null ? null : { on: dayWords(suspension.at, style), by: suspension.byName, reason: suspension.reason },

@@ -1,4 +1,5 @@
-const DAY_MS = 86_400_000;
+import { DAY_MS } from '@/lib/units/time';
+
 
 /** Whole days from one calendar day to another, YYYY-MM-DD; negative when the second lies before. */
 export function daysBetween(from: string, to: string): number {

@@ -17,6 +17,7 @@ import type { ListedPack } from '@/lib/packs/pack-list';
 import type { Site } from '@/lib/places/place';
 import type { ActionFact, EventFact, IncidentFact, SessionFact, TodayFacts } from '@/lib/today/facts';
 import { type Today, todayOf } from '@/lib/today/today';
+import { HOUR_MS } from '@/lib/units/time';
 import { calendarDay, calendarDayWords, dayWords, momentWords } from '@/lib/wording/dates';
 import type { Actor } from '../actor';
 import { database } from '../database';
@@ -83,7 +84,7 @@ function coveredNow(paper: OpenPaper, packs: readonly ListedPack[], sessions: re
 
 function sessionFact(session: Session, school: CurrentSchool, now: Date): SessionFact {
   const { id, siteName, startedAt } = session;
-  return { id, place: siteName, state: stateOfSession(session), began: momentWords(startedAt, school), hoursAgo: (now.getTime() - startedAt.getTime()) / 3_600_000, found: foundIn(session) };
+  return { id, place: siteName, state: stateOfSession(session), began: momentWords(startedAt, school), hoursAgo: (now.getTime() - startedAt.getTime()) / HOUR_MS, found: foundIn(session) };
 }
 
 function actionFact({ id, title, ownerName, ownerId, dueOn, stopId }: ActionRecord, actor: Actor, school: CurrentSchool, today: string): ActionFact {

@@ -41,9 +41,8 @@ export async function paperNow(paper: OpenPaper, context: PaperContext): Promise
 }
 
 function standingOf(paper: OpenPaper, { today, style }: PaperContext, drifts: readonly string[]): SignedFact {
-  const noon = (day: string): Date => new Date(`${day}T12:00:00Z`);
   const [suspension] = paper.suspensions;
-  const force = forceOn(noon(today), { state: paper.state, suspended: suspension !== undefined, validUntil: paper.reviewBy === null ? null : noon(paper.reviewBy), reviewAsked: paper.reviewRequests.length > 0 });
+  const force = forceOn(today, { state: paper.state, suspended: suspension !== undefined, until: paper.reviewBy, reviewAsked: paper.reviewRequests.length > 0 });
   if (force === 'superseded' || force === 'not signed') throw new Error(`version ${paper.id} is ${force}, and was read as signed`);
   return {
     force, drifts, reason: suspension?.reason ?? paper.reviewRequests[0]?.reason ?? null,

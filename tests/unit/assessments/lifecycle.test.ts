@@ -10,7 +10,7 @@ import type { Standing } from '@/lib/assessments/standing';
 const draft: Standing = { state: 'draft', preparerId: 'teacher', preparerSigned: false, suspended: false };
 const submitted: Standing = { ...draft, state: 'with-officer', preparerSigned: true };
 const toSign = { standing: submitted, personId: 'officer', openStops: [], extreme: [] };
-const now = new Date('2026-11-25T10:00:00Z');
+const today = '2026-11-25';
 
 describe('the way of an assessment', () => {
   it('goes from draft to the officer, back, again, and into force', () => {
@@ -58,7 +58,6 @@ describe('the way of an assessment', () => {
 describe('accepting a stop condition', () => {
   const stops = (kind: string) => edition2.stops.filter((stop) => stop.acceptable?.kind === kind);
   const full = { reason: 'The net is being mended', replacement: 'nobody inside or within 5 m', endsOn: '2026-12-10', paper: 'letter of 3 November' };
-  const today = '2026-11-25';
   it('is refused in words where nobody may, whatever is written', () => {
     expect(stops('never').length).toBeGreaterThan(10);
     for (const stop of stops('never')) expect(acceptStop(stop, full, today)).toEqual({ ok: false, why: stop.acceptable?.text });
@@ -95,13 +94,14 @@ describe('what a signed paper covers', () => {
     expect(drifted(covered, { packs: 27, people: 20 }).map((one) => one.what)).toEqual(['packs', 'people']);
   });
   it('holds only while it is signed, not suspended, not run out and not contradicted', () => {
-    const signed = { state: 'signed', suspended: false, validUntil: new Date('2027-07-31T00:00:00Z'), reviewAsked: false };
-    expect(forceOn(now, signed)).toBe('in force');
-    expect(forceOn(now, { ...signed, suspended: true })).toBe('suspended');
-    expect(forceOn(new Date('2027-08-01T00:00:00Z'), signed)).toBe('run out');
-    expect(forceOn(now, { ...signed, reviewAsked: true })).toBe('review asked');
-    expect(forceOn(now, { ...signed, state: 'superseded' })).toBe('superseded');
-    expect(forceOn(now, { ...signed, state: 'returned' })).toBe('not signed');
+    const signed = { state: 'signed', suspended: false, until: '2027-07-31', reviewAsked: false };
+    expect(forceOn('2027-07-31', signed)).toBe('in force');
+    expect(forceOn('2028-01-01', { ...signed, until: null })).toBe('in force');
+    expect(forceOn(today, { ...signed, suspended: true })).toBe('suspended');
+    expect(forceOn('2027-08-01', signed)).toBe('run out');
+    expect(forceOn(today, { ...signed, reviewAsked: true })).toBe('review asked');
+    expect(forceOn(today, { ...signed, state: 'superseded' })).toBe('superseded');
+    expect(forceOn(today, { ...signed, state: 'returned' })).toBe('not signed');
   });
 });
 

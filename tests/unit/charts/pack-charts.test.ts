@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { cellFinding, cellScene } from '@/lib/charts/cell-rulers';
 import { type Mark, NARROW, type Scene, WIDE } from '@/lib/charts/scene';
 import { spreadScene } from '@/lib/charts/spread-over-time';
+import { DAY_MS } from '@/lib/units/time';
 import { expectWithin } from '@/tests/support/expect-within';
 
 const LIMITS = { low: 3.3, full: 4.2, storage: { low: 3.7, high: 3.88 } };
 const SPREADS = [{ volts: 0.1, words: '100 mV: watch' }, { volts: 0.3, words: '300 mV: isolate' }];
-const DAY = 86_400_000;
-const dots = (...spreads: number[]) => spreads.map((spreadV, at) => ({ at: new Date(Date.UTC(2026, 0, 1) + at * 30 * DAY), spreadV }));
+const dots = (...spreads: number[]) => spreads.map((spreadV, at) => ({ at: new Date(Date.UTC(2026, 0, 1) + at * 30 * DAY_MS), spreadV }));
 const circles = ({ marks }: Scene) => marks.filter((mark) => mark.kind === 'circle');
 const inside = (scene: Scene, mark: Mark): boolean => !('x' in mark) || (mark.x >= 0 && mark.x <= scene.width);
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fillGuidance, guidanceWords } from '@/lib/content/fill-guidance';
 import { guidance2 } from '@/lib/content/guidance-2';
-import type { GuidanceText } from '@/lib/content/guidance-model';
+import type { GuidanceText } from '@/lib/content/model';
 
 const SCHOOL = { number: '5550 100', meetingPoint: 'the north gate', secondMeetingPoint: 'the bus stop', siteAddress: 'Tern Lane 4, gate 2, gym', officerPhone: '5550 123' };
 const smoke = guidance2.texts[0]!;

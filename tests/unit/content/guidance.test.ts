@@ -4,7 +4,7 @@ import { guidanceFaults } from '@/lib/content/checks/guidance';
 import { currentContent } from '@/lib/content/editions';
 import inputs2 from '@/lib/content/edition-2/inputs.json';
 import { guidance2 } from '@/lib/content/guidance-2';
-import type { Guidance, GuidanceText } from '@/lib/content/guidance-model';
+import type { Guidance, GuidanceText } from '@/lib/content/model';
 import { asGuidance } from '@/lib/content/schema/guidance';
 import { orderIntoDanger } from '@/tests/support/texts/orders-into-danger';
 import { sentencesOf } from '@/tests/support/texts/sentences';

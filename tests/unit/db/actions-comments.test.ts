@@ -1,14 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { edition2 } from '@/lib/content/edition-2';
 import { addAction, changeAction, closeActionOf, listActions, openActionAgain, readAction } from '@/lib/db/assessments/actions';
-import { beginAssessment } from '@/lib/db/assessments/begin-assessment';
 import { addComment, listComments, settleComment, withdrawComment } from '@/lib/db/assessments/comments';
 import { listLooks, lookAt } from '@/lib/db/assessments/looks';
 import { paperMaterial } from '@/lib/db/assessments/paper-material';
 import { saveAnswers } from '@/lib/db/assessments/save-answer';
 import { verifyLog } from '@/lib/db/audit/verify-log';
 import { databasesFor, ENGINES_HERE } from '@/tests/support/databases-for-tests';
-import { memberForTest, schoolForTest } from '@/tests/support/school-for-tests';
+import { draftForTest } from '@/tests/support/draft-for-tests';
+import { schoolForTest } from '@/tests/support/school-for-tests';
 
 const AT = new Date('2026-11-25T08:00:00.000Z');
 
@@ -17,12 +16,9 @@ describe.each(ENGINES_HERE)('actions and comments on %s', (engine) => {
 
   async function prepared() {
     const { db } = await newDatabase();
-    const ours = await schoolForTest(db, 'Ours');
-    const teacher = { ...ours.scope, personId: await memberForTest(db, ours.scope, 'organiser', 'K. M.'), name: 'K. M.' };
-    const begun = await beginAssessment(db, teacher, AT, { siteId: ours.siteId, title: 'Room 9', season: null, copyFromId: null }, edition2.version);
-    if (!begun.ok) throw new Error(begun.why);
-    const input = { versionId: begun.versionId, controlId: 'mineral-surface', stopId: null, title: 'Lay a slab', details: '', ownerId: teacher.personId, ownerName: null, dueOn: '2026-12-01' };
-    return { db, ours, teacher, versionId: begun.versionId, input };
+    const { ours, teacher, versionId } = await draftForTest(db, AT);
+    const input = { versionId, controlId: 'mineral-surface', stopId: null, title: 'Lay a slab', details: '', ownerId: teacher.personId, ownerName: null, dueOn: '2026-12-01' };
+    return { db, ours, teacher, versionId, input };
   }
 
   it('adds an action once, counts it as planned while it is open, and keeps each step in the log', async () => {

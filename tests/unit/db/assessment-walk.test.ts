@@ -13,12 +13,12 @@ import { type NewAnswer, saveAnswers } from '@/lib/db/assessments/save-answer';
 import { saveWholePage } from '@/lib/db/assessments/save-page';
 import { verifyLog } from '@/lib/db/audit/verify-log';
 import { readPutAside } from '@/lib/db/packs/read-put-aside';
+import { DAY_MS } from '@/lib/units/time';
 import { databasesFor, ENGINES_HERE } from '@/tests/support/databases-for-tests';
 import { schoolForTest } from '@/tests/support/school-for-tests';
 
 const AT = new Date('2026-11-25T08:00:00.000Z');
 const LATER = new Date('2026-11-25T09:00:00.000Z');
-const DAY_MS = 24 * 60 * 60 * 1000;
 const begin = { title: 'Room 9', season: '2026/27', copyFromId: null };
 const answer = (questionId: string, value: NewAnswer['value'], seen = 0): NewAnswer => ({ questionId, value, notSureTicks: [], note: '', seen, origin: 'typed' });
 const seal = (id: string) => `seal of ${id}`;

@@ -7,29 +7,21 @@ import { readVersion } from '@/lib/db/assessments/read-version';
 import { saveAnswers } from '@/lib/db/assessments/save-answer';
 import { verifyLog } from '@/lib/db/audit/verify-log';
 import { waitingPaperOf } from '@/lib/db/documents/read-document';
-import { keepAuthority, keepPersonKey } from '@/lib/db/signing/certificates';
 import { databasesFor, ENGINES_HERE } from '@/tests/support/databases-for-tests';
-import { memberForTest, schoolForTest } from '@/tests/support/school-for-tests';
+import { draftForTest } from '@/tests/support/draft-for-tests';
+import { bytes, hash, keysForTest } from '@/tests/support/keys-for-tests';
+import { schoolForTest } from '@/tests/support/school-for-tests';
 
 const AT = new Date('2026-11-25T08:00:00.000Z');
 const TODAY = '2026-11-25';
-const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
-const hash = (digit: string): string => digit.repeat(64);
 
 describe.each(ENGINES_HERE)('signing on %s', (engine) => {
   const newDatabase = databasesFor(engine);
 
   async function prepared() {
     const { db } = await newDatabase();
-    const ours = await schoolForTest(db, 'Ours');
-    const teacher = { ...ours.scope, personId: await memberForTest(db, ours.scope, 'organiser', 'K. M.'), name: 'K. M.' };
-    const begun = await beginAssessment(db, teacher, AT, { siteId: ours.siteId, title: 'Room 9', season: null, copyFromId: null }, edition2.version);
-    if (!begun.ok) throw new Error(begun.why);
-    const key = (id: string, digit: string) => ({ id, certificate: bytes(id), fingerprint: hash(digit), sealedKey: 'sealed', validFrom: AT, validUntil: AT });
-    await keepAuthority(db, ours.officer, AT, key('authority', 'a'));
-    await keepPersonKey(db, teacher, AT, { personId: teacher.personId, authorityId: 'authority' }, key('of-teacher', 'b'));
-    await keepPersonKey(db, ours.officer, AT, { personId: ours.officer.personId, authorityId: 'authority' }, key('of-officer', 'c'));
-    const { versionId } = begun;
+    const { ours, teacher, versionId } = await draftForTest(db, AT);
+    await keysForTest(db, ours.officer, AT, [{ id: 'of-teacher', digit: 'b', of: teacher }, { id: 'of-officer', digit: 'c', of: ours.officer }]);
     const revision = async (): Promise<number> => (await readVersion(db, ours.scope, versionId))?.revision ?? 0;
     const handing = async (documentId: string, over: Partial<HandOver> = {}): Promise<HandOver> => ({
       versionId, revision: await revision(), officerId: ours.officer.personId, reviewBy: '2027-07-31', settings: {}, openStops: [], certificateFingerprint: hash('b'),

@@ -40,7 +40,7 @@ describe.each(ENGINES_HERE)('a transaction on %s', (engine) => {
   it('does not lose an update of two who change two rows crosswise', async () => {
     const { db } = await newDatabase();
     const { scope } = await schoolForTest(db);
-    const [one, two] = [await memberForTest(db, scope, 'helper', 'S. T.'), await memberForTest(db, scope, 'helper', 'U. V.')];
+    const [{ personId: one }, { personId: two }] = [await memberForTest(db, scope, 'helper', 'S. T.'), await memberForTest(db, scope, 'helper', 'U. V.')];
     const bump = (order: readonly string[]) => runInTransaction(db, async (tx) => {
       for (const personId of order) await tx.membership.update({ where: { schoolId_personId: { ...scope, personId } }, data: { revision: { increment: 1 } } });
     });

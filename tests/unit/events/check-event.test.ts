@@ -65,6 +65,13 @@ describe('the check before an event leaves', () => {
     expect(ids(checkFactsForTest({ site: here, details: { way: 'none' }, packs: [checkedPack({ charge: 'above' })] }))).toEqual([]);
   });
 
+  it('asks no agreement of our own hall, but a signed assessment that says what is in place there', () => {
+    const here = { id: 's', kind: 'own' as const, emergencyNumber: '000', meetingPlace: 'yard', hasOutdoorSpot: true, hasChargingArea: true };
+    expect(line(checkFactsForTest({ site: here }), 'there-agreed')).toMatchObject({ state: 'ok' });
+    expect(line(checkFactsForTest({ site: here, assessment: null }), 'there-agreed')).toMatchObject({ state: 'not known' });
+    expect(line(checkFactsForTest({ notAgreed: ['A spot outdoors'] }), 'there-agreed')).toMatchObject({ state: 'not known', words: 'The venue has not agreed yet: A spot outdoors.' });
+  });
+
   it('takes only a whole yes on the road, and never lets packs be loaded unchecked', () => {
     expect(line(checkFactsForTest({ details: { case: 'partly' } }), 'road-case')).toMatchObject({ state: 'failing', mayBeAccepted: true });
     expect(line(checkFactsForTest({ details: { leads: 'not-sure' } }), 'road-leads')).toMatchObject({ state: 'not known' });

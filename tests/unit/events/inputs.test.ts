@@ -5,7 +5,7 @@ import { EventQuerySchema, searchEvents, type ListedEvent } from '@/lib/events/e
 import { fileStanding } from '@/lib/events/file-standing';
 import { acceptLine, cancel, reopen, sendBack, signAsOfficer, submit, withdraw } from '@/lib/events/lifecycle';
 import { linkEnd, whyEnded } from '@/lib/events/links';
-import { choosePacks } from '@/lib/events/packs-input';
+import { addByLabel, choosePacks } from '@/lib/events/packs-input';
 import { readSchedule, writeSchedule } from '@/lib/events/schedule';
 import { EVENT_STATES, type EventStanding } from '@/lib/events/standing';
 
@@ -50,6 +50,26 @@ describe('packs that are chosen', () => {
 
   it('are all that are ready of those shown, and no other', () => {
     expect(choose([], { shown: ['b', 'd'], also: 'ready' })).toEqual({ ok: true, value: ['b'] });
+  });
+});
+
+describe('a pack that is added by its label', () => {
+  const pack = (id: string, given: object = {}) => ({ id, label: id.toUpperCase(), key: id, ready: true, here: true, stays: null, ...given });
+  const register = [pack('w-01'), pack('w-02'), pack('w-03', { ready: false }), pack('w-04', { stays: 'is isolated and does not go along' }), pack('w-05', { here: false, stays: 'was handed over' })];
+  const add = (before: readonly string[], word: string) => addByLabel(before, word, register, (label) => label.toLowerCase());
+
+  it('stands after those that were there, with how many there are of those still here', () => {
+    expect(add(['w-02'], 'W-01')).toEqual({ ok: true, value: ['w-02', 'w-01'], said: 'W-01 added, 2 of 4.' });
+    expect(add([], 'w-03')).toMatchObject({ ok: true, said: 'W-03 added, 1 of 4. Not ready yet: look at its last check.' });
+  });
+
+  it.each([
+    ['is on the list already', ['w-01'], 'w-01', 'W-01 is on the list already, 1 of 4.'],
+    ['is not known', [], 'w-09', 'Your register has no pack with this label. Nothing was added.'],
+    ['stays here', [], 'w-04', 'W-04 is isolated and does not go along. It was not added.'],
+    ['has left', [], 'w-05', 'W-05 was handed over. It was not added.'],
+  ])('is refused in words when it %s', (_, before, word, message) => {
+    expect(add(before, word)).toEqual({ ok: false, faults: [{ field: 'label', message }] });
   });
 });
 

@@ -6,8 +6,9 @@ import { PackInputSchema } from '@/lib/packs/pack-input';
 import { RulesPostSchema, readRulesPost } from '@/lib/packs/school-rules-input';
 
 const LIMITS = [{ id: 'cells.spread', text: 'spread', measure: null, unit: 'V', standing: 0.03, range: { min: 0.01, max: 0.03 } }];
-const PLAIN = ['pack', 'pack-change', 'site', 'site-change', 'area', 'area-change', 'school-begin', 'school-change', 'invite', 'join', 'action', 'action-change', 'venue', 'travel', 'venue-link'] as const;
-const ALL: readonly FormCheck[] = [...PLAIN.map((of) => ({ of })), { of: 'adults' }, { of: 'event', timeZone: 'UTC' }, { of: 'event-change', timeZone: 'UTC' }, { of: 'limits', limits: LIMITS }];
+const NO_RULES = { packLimits: {} };
+const PLAIN = ['pack', 'pack-change', 'site', 'site-change', 'area', 'area-change', 'school-begin', 'school-change', 'invite', 'sign-up', 'action', 'action-change', 'venue', 'travel', 'venue-link'] as const;
+const ALL: readonly FormCheck[] = [...PLAIN.map((of) => ({ of })), { of: 'adults' }, { of: 'event', timeZone: 'UTC' }, { of: 'event-change', timeZone: 'UTC' }, { of: 'limits', limits: LIMITS, rules: NO_RULES }];
 
 describe('the check of a form', () => {
   it.each(ALL)('of $of finds faults in a form that holds nothing', async (check) => {
@@ -29,9 +30,9 @@ describe('the check of a form', () => {
     expect((await loadCheck({ of: 'adults' }))({ eventId: 'e', revision: '1', adult2Phone: '0161 496 0000' })).toEqual([
       { field: 'adult2Name', message: 'Enter the name' }, { field: 'adult2Parts', message: 'Tick what this person does there' },
     ]);
-    const post = { revision: '1', checkDays: '', 'limit.cells.spread': '0.5' };
-    const read = readRulesPost(RulesPostSchema.parse(post), LIMITS);
-    expect((await loadCheck({ of: 'limits', limits: LIMITS }))(post)).toEqual(read.ok ? [] : read.faults);
+    const post = { revision: '1', temperature: '°C', checkDays: '', 'limit.cells.spread': '0.5' };
+    const read = readRulesPost(RulesPostSchema.parse(post), LIMITS, NO_RULES);
+    expect((await loadCheck({ of: 'limits', limits: LIMITS, rules: NO_RULES }))(post)).toEqual(read.ok ? [] : read.faults);
   });
 
   it('leaves to the server what its clock and its list of zones decide', async () => {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { packPathOf } from '@/app/(school)/packs/_parts/label-reader';
+import { packPathOf } from '@/app/_components/packs/label-reader';
 
 const ID = '01900000-0000-7000-8000-000000000000';
 

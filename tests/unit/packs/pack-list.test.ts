@@ -5,7 +5,8 @@ import { addPacks, changePack } from '@/lib/packs/change-pack';
 import { copyPack, detailsOf } from '@/lib/packs/copy-pack';
 import { filteredPacks, type ListedPack, needOf, readPackFilter } from '@/lib/packs/pack-list';
 import { PackInputSchema } from '@/lib/packs/pack-input';
-import { checkForTest, DAY_MS, later, MONDAY, packForTest } from '@/tests/support/pack-for-tests';
+import { DAY_MS } from '@/lib/units/time';
+import { checkForTest, later, MONDAY, packForTest } from '@/tests/support/pack-for-tests';
 import { secondLimits } from '@/tests/support/second-pack-limits';
 
 const listed = (given: Partial<ListedPack>): ListedPack => ({ pack: packForTest(), lastCheck: checkForTest(MONDAY), isolatedAt: null, isolatedSince: null, ...given });

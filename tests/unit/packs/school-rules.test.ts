@@ -7,7 +7,7 @@ import { checkForTest, later, MONDAY, packForTest } from '@/tests/support/pack-f
 import { secondLimits } from '@/tests/support/second-pack-limits';
 
 const LIMITS = adjustableLimits(secondLimits);
-const post = (given: Readonly<Record<string, string>>) => readRulesPost({ revision: 1, checkDays: '', ...given }, LIMITS);
+const post = (given: Readonly<Record<string, string>>) => readRulesPost({ revision: 1, temperature: '°C', checkDays: '', ...given }, LIMITS, { packLimits: {} });
 const figure = (limits: typeof secondLimits, id: string) => limits.rules.find((rule) => rule.id === id)?.value;
 
 describe('a school’s own limits', () => {

@@ -73,6 +73,9 @@ describe('the sections', () => {
   it('say what is still open between venue and team, and what nobody wrote', () => {
     expect(section('conditions')).toContain('One condition is still OPEN');
     expect(times(section('conditions'), '\nOPEN')).toBe(1);
+    const own = { site: { ...facts.site, kind: 'own' as const }, provides: [{ id: 'net', words: 'A net all round', stands: false, said: 'partly' }] };
+    expect(section('conditions', own)).toContain('One condition is not wholly in place, as the signed assessment of our own hall says');
+    expect(section('conditions', own)).not.toContain('OPEN');
     expect(section('room')).toContain('NOT FILLED IN');
   });
   it('say of each line of the check how it stands', () => {

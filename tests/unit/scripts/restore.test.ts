@@ -18,8 +18,7 @@ describe('restoring a backup', () => {
   it('brings the school back as it was, with a log that holds, and keeps what stood there before', async () => {
     const { db, url } = await newDatabase();
     const file = url.slice('file:'.length);
-    const school = await schoolForTest(db);
-    const officer = { ...school.officer, schoolId: school.scope.schoolId, role: 'safety-officer' as const };
+    const { officer, scope } = await schoolForTest(db);
     await incidentForTest(db, officer);
     const backup = path.join(temporaryFolder(), 'copy.db');
     await new Database(file, { readonly: true }).backup(backup);
@@ -31,7 +30,7 @@ describe('restoring a backup', () => {
     expect(restored.ok).toBe(true);
     const again = openDatabase(url);
     expect(await again.incident.count()).toBe(1);
-    expect(await verifyLog(again, school.scope.schoolId)).toMatchObject({ ok: true });
+    expect(await verifyLog(again, scope.schoolId)).toMatchObject({ ok: true });
     await again.$disconnect();
     expect(restored.ok ? readdirSync(restored.keptIn ?? '').sort() : []).toEqual(expect.arrayContaining([path.basename(file), `${path.basename(file)}-wal`]));
   });

@@ -4,10 +4,10 @@ import { NARROW, WIDE } from '@/lib/charts/scene';
 import { sessionsToExposure } from '@/lib/sessions/to-exposure';
 import { trendOf, type TrendIncident } from '@/lib/sessions/trend';
 import { findingTitle, rateWords } from '@/lib/sessions/trend-words';
+import { DAY_MS } from '@/lib/units/time';
 import { expectWithin } from '@/tests/support/expect-within';
 import { logged, SESSION_AT, sessionForTest } from '@/tests/support/session-for-tests';
 
-const DAY_MS = 86_400_000;
 const on = (day: number): Date => new Date(SESSION_AT.getTime() + day * DAY_MS);
 const held = (day: number, charges: number) => sessionForTest({ id: `s${day}`, startedAt: on(day), endedAt: on(day), packs: [logged('W-01', charges)] });
 const incident = (day: number, onlyNearMiss = false): TrendIncident => ({ at: on(day), onlyNearMiss });

@@ -1,32 +1,20 @@
 import type { Metadata } from 'next';
-import { ActionForm } from '@/app/_components/form/action-form';
-import { FormHidden, FormLine, FormPassword, FormSubmit } from '@/app/_components/form/form-fields';
 import { ButtonLink } from '@/app/_components/ui/button';
 import { PageHead } from '@/app/_components/ui/page-head';
-import { ROLE_NAMES } from '@/lib/access/roles';
-import { SHORTEST_PASSWORD } from '@/lib/people/password';
+import { currentActor } from '@/lib/server/actor';
 import { openInvitation } from '@/lib/server/people/accept';
-import { acceptAction } from './actions';
+import { JoinPart } from './join-part';
+import { SignUpPart } from './sign-up-part';
 
 export const metadata: Metadata = { title: 'Invitation', referrer: 'no-referrer' };
 
+/** A link of a school: for somebody new, who makes an account, and for somebody who has one. */
 export default async function InvitationPage({ params }: { readonly params: Promise<{ readonly token: string }> }) {
   const { token } = await params;
-  const opened = await openInvitation(token);
+  const [opened, actor] = await Promise.all([openInvitation(token), currentActor()]);
   if (!opened.ok) {
-    return <><PageHead title="This link does not work" lead={opened.reason} /><div className="actions"><ButtonLink href="/sign-in">Go to the sign-in</ButtonLink></div></>;
+    const on = actor === null ? <ButtonLink href="/sign-in">Go to the sign-in</ButtonLink> : <ButtonLink href="/today">Go on to Today</ButtonLink>;
+    return <><PageHead title="This link does not work" lead={opened.reason} /><div className="actions">{on}</div></>;
   }
-  return (
-    <>
-      <PageHead title={`Join ${opened.school}`} lead={`You are invited as ${ROLE_NAMES[opened.invitation.role]}.`} />
-      <ActionForm action={acceptAction} check={{ of: 'join' }} faultsTitle="No account made yet">
-        <FormHidden name="token" value={token} />
-        <FormLine name="name" label="Your name" autoComplete="name" />
-        <FormLine name="post" label="Your post" hint="As it should stand under your signature, such as teacher or coach." autoComplete="organization-title" />
-        <FormLine name="email" label="Your e-mail" hint="You sign in with it. Nothing is sent to it." type="email" autoComplete="username" spellCheck={false} value={opened.invitation.email ?? undefined} />
-        <FormPassword name="password" label="A password" autoComplete="new-password" hint={`At least ${SHORTEST_PASSWORD} characters. Four or five unrelated words are easy to keep.`} />
-        <p className="row"><FormSubmit>Make the account</FormSubmit></p>
-      </ActionForm>
-    </>
-  );
+  return actor === null ? <SignUpPart token={token} opened={opened} /> : <JoinPart token={token} opened={opened} actor={actor} />;
 }

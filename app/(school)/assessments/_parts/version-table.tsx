@@ -6,6 +6,7 @@ import { type ListedVersion, stateInFull } from '@/lib/server/assessments/list';
 export function VersionTable({ rows }: { readonly rows: readonly ListedVersion[] }) {
   return (
     <Table
+      stacked
       caption="Assessments"
       columns={[
         { head: 'Title', cell: (row) => <Link href={`/assessments/${row.id}`} prefetch={false}>{row.title}</Link> },

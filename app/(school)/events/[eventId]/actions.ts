@@ -4,8 +4,9 @@ import { ChangeAdultsSchema } from '@/lib/events/adults-input';
 import { ChangeTravelSchema, ChangeVenueSchema } from '@/lib/events/details-input';
 import { ChangeBasicsSchema, CopyEventSchema } from '@/lib/events/event-input';
 import { ShareSchema, TakeBackSchema } from '@/lib/events/links';
-import { ChangePacksSchema } from '@/lib/events/packs-input';
+import { AddPackSchema, ChangePacksSchema } from '@/lib/events/packs-input';
 import { AcceptLineSchema, CancelEventSchema, HandOverEventSchema, MakePaperSchema, ReturnEventSchema, SignEventSchema, WithdrawEventSchema } from '@/lib/events/signing-input';
+import { addPack } from '@/lib/server/events/add-pack';
 import { makeUnsigned } from '@/lib/server/events/read-papers';
 import { share, takeLinkBack } from '@/lib/server/events/share';
 import { handOver, signOff } from '@/lib/server/events/sign-events';
@@ -19,6 +20,8 @@ export const saveBasicsAction = guardedAction({ may: 'event.change', schema: Cha
 export const saveAdultsAction = guardedAction({ may: 'event.change', schema: ChangeAdultsSchema, run: (input, actor) => saveAdults(actor, input) });
 
 export const savePacksAction = guardedAction({ may: 'event.change', schema: ChangePacksSchema, run: (input, actor) => savePacks(actor, input) });
+
+export const addPackAction = guardedAction({ may: 'event.change', schema: AddPackSchema, run: (input, actor) => addPack(actor, input) });
 
 export const saveVenueAction = guardedAction({ may: 'event.change', schema: ChangeVenueSchema, run: (input, actor) => saveDetails(actor, input) });
 

@@ -9,6 +9,7 @@ interface EventTableProps { readonly events: readonly ListedEvent[]; readonly st
 export function EventTable({ events, style, now }: EventTableProps) {
   return (
     <Table
+      stacked
       caption="Events, the next first"
       rows={events}
       rowKey={({ id }) => id}

@@ -1,32 +1,17 @@
-import { Button } from '@/app/_components/ui/button';
-import { Field } from '@/app/_components/ui/field';
+import { Finder, FinderChoice } from '@/app/_components/ui/finder';
 import { KINDS } from '@/lib/incidents/choices';
 import type { IncidentQuery } from '@/lib/incidents/incident-list';
 import { INCIDENT_STATES, incidentStateWords } from '@/lib/incidents/standing';
 
-/** Finds by words, state and kind; all of it stands in the address. */
+const STATES = [{ value: '', label: 'Any' }, { value: 'open', label: 'Not closed' }, ...INCIDENT_STATES.map((state) => ({ value: state, label: incidentStateWords(state) }))];
+const WHATS = [{ value: '', label: 'Anything' }, ...KINDS.map(({ id, label }) => ({ value: id, label }))];
+
+/** Finds by words, state and kind. */
 export function IncidentFilters({ query }: { readonly query: IncidentQuery }) {
   return (
-    <form role="search" className="finder incident-tools" action="/incidents">
-      <Field id="q" label="Find">{(attributes) => <input {...attributes} className="input" type="search" name="q" defaultValue={query.q} placeholder="label, place, words" />}</Field>
-      <Field id="state" label="State">
-        {(attributes) => (
-          <select {...attributes} className="select" name="state" defaultValue={query.state}>
-            <option value="">Any</option>
-            <option value="open">Not closed</option>
-            {INCIDENT_STATES.map((state) => <option key={state} value={state}>{incidentStateWords(state)}</option>)}
-          </select>
-        )}
-      </Field>
-      <Field id="kind" label="What it was">
-        {(attributes) => (
-          <select {...attributes} className="select" name="kind" defaultValue={query.kind}>
-            <option value="">Anything</option>
-            {KINDS.map(({ id, label }) => <option key={id} value={id}>{label}</option>)}
-          </select>
-        )}
-      </Field>
-      <Button type="submit">Find</Button>
-    </form>
+    <Finder action="/incidents" name="q" words={query.q} placeholder="label, place, words" className="list-tools">
+      <FinderChoice id="state" label="State" value={query.state} options={STATES} />
+      <FinderChoice id="kind" label="What it was" value={query.kind} options={WHATS} />
+    </Finder>
   );
 }

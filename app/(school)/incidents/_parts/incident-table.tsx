@@ -10,6 +10,7 @@ interface IncidentTableProps { readonly incidents: readonly ListedIncident[]; re
 export function IncidentTable({ incidents, names, presses }: IncidentTableProps) {
   return (
     <Table
+      stacked
       caption="Incidents, the latest first"
       rows={incidents}
       rowKey={({ id }) => id}

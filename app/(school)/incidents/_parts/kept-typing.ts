@@ -1,9 +1,11 @@
+import { DAY_MS } from '@/lib/units/time';
+
 /** Names and values in the order of the form. */
 export type Fields = readonly (readonly [string, string])[];
 interface Kept { readonly at: number; readonly fields: Fields }
 
 /** Long enough for an interrupted day, short enough for a device that others use too. */
-const KEPT_MS = 24 * 60 * 60 * 1000;
+const KEPT_MS = DAY_MS;
 
 const keyOf = (personId: string): string => `sandbucket.incident.${personId}`;
 

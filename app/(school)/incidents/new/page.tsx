@@ -38,7 +38,7 @@ export default async function NewIncidentPage({ searchParams }: NewIncidentPageP
     <Sheet marginLabel="Beside the form" margin={<BesideForm />}>
       <div className="walk incident-form">
         <PageHead crumb={<><Link href="/emergency" prefetch={false}><Icon name="left" />What to do now</Link><span>about two minutes</span></>} title="What happened?" />
-        <div className="stack incident-tools">
+        <div className="stack list-tools">
           <div className="notice"><p>Is anything warm, hissing, smelly or growing? Then this form waits: <Link href="/emergency/hot" prefetch={false}>everybody out, alarm, call</Link>.</p></div>
           <NetworkNotice formId={FORM} />
           {form.draftSaved === null ? null : (

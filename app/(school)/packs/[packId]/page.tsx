@@ -7,7 +7,7 @@ import { Icon } from '@/app/_components/ui/icon';
 import { PageHead } from '@/app/_components/ui/page-head';
 import { Sheet } from '@/app/_components/ui/sheet';
 import { can } from '@/lib/access/can';
-import type { Pack } from '@/lib/packs/pack';
+import { cellsInWords, type Pack } from '@/lib/packs/pack';
 import { mustBeIsolatedNow } from '@/lib/packs/pack-history';
 import { isHere } from '@/lib/packs/states/pack-states';
 import { requireMay } from '@/lib/server/actor';
@@ -53,7 +53,7 @@ export default async function PackPage({ params }: { readonly params: Promise<{ 
 }
 
 function labelWords({ series, parallel, capacityMah, batch }: Pack): string {
-  return `${series}S${parallel > 1 ? `${parallel}P` : ''}, ${capacityMah} mAh${batch === null ? '' : `, batch ${batch}`}`;
+  return `${cellsInWords({ series, parallel })}, ${capacityMah} mAh${batch === null ? '' : `, batch ${batch}`}`;
 }
 
 function PackActions({ pack, role }: { readonly pack: Pack; readonly role: string }) {

@@ -7,10 +7,12 @@ import { MarginNote } from '@/app/_components/ui/margin-note';
 import { PageHead } from '@/app/_components/ui/page-head';
 import { Section } from '@/app/_components/ui/section';
 import { Sheet } from '@/app/_components/ui/sheet';
+import type { TemperatureUnit } from '@/lib/packs/checks/check-answers';
+import { shownFigure, unitWords } from '@/lib/packs/limit-figure';
 import { type AdjustableLimit, adjustableLimits, CHECK_DAYS } from '@/lib/packs/school-rules';
 import { fieldOfLimit } from '@/lib/packs/school-rules-input';
 import { requireMay } from '@/lib/server/actor';
-import { PACK_LIMITS, schoolRulesOf } from '@/lib/server/packs/pack-limits';
+import { PACK_LIMITS, schoolRulesOf, temperatureUnitOf } from '@/lib/server/packs/pack-limits';
 import { currentSchool } from '@/lib/server/people/current-school';
 import { changeRulesAction } from './actions';
 
@@ -20,17 +22,19 @@ export const metadata: Metadata = { title: 'Limits for packs' };
 export default async function LimitsPage() {
   const actor = await requireMay('school.change');
   const [school, rules] = await Promise.all([currentSchool(actor), schoolRulesOf(actor)]);
+  const temperature = temperatureUnitOf(school);
   return (
     <Sheet margin={<MarginNote title="Only stricter">A school may watch more closely than the program asks, within the range beside each figure. A figure without a range is fixed and does not stand here. Checks already made keep the verdict they had.</MarginNote>}>
       <PageHead crumb={<Link href="/school" prefetch={false}><Icon name="left" />School</Link>} title="Your own limits for packs" lead="Leave a field empty to go by the program’s own figure." />
-      <ActionForm action={changeRulesAction} check={{ of: 'limits', limits: ALL }} id="limits" faultsTitle="Not saved yet. Look at this again">
+      <ActionForm action={changeRulesAction} check={{ of: 'limits', limits: ALL, rules }} id="limits" faultsTitle="Not saved yet. Look at this again">
         <FormHidden name="revision" value={String(school.revision)} />
+        <FormHidden name="temperature" value={temperature} />
         <Section id="checks" title="How long a check counts">
           <FormNumber name="checkDays" label="Days after which a pack has to be checked again" unit="days" value={text(rules.checkDays)} hint={`Older than that, a check counts as none: the pack is not charged until somebody has looked. From ${CHECK_DAYS.min} to ${CHECK_DAYS.max}; empty: no end.`} />
         </Section>
         {VERDICTS.map(({ id, title, limits }) => (
           <Section key={id} id={id} title={title}>
-            <div className="stack fields">{limits.map((limit) => <LimitField key={limit.id} limit={limit} value={rules.packLimits[limit.id]} />)}</div>
+            <div className="stack fields">{limits.map((limit) => <LimitField key={limit.id} limit={limit} temperature={temperature} value={rules.packLimits[limit.id]} />)}</div>
           </Section>
         ))}
         <p className="row"><FormSubmit>Save</FormSubmit></p>
@@ -49,12 +53,10 @@ const VERDICTS = [
   { id: 'targets', title: 'Storing and landing', limits: ALL.filter((limit) => verdictOf(limit) === undefined) },
 ];
 
-/** Units as people read them on their meters; a difference of one kelvin is one degree Celsius. */
-const UNIT_WORDS: Readonly<Record<string, string>> = { share: 'of its label', K: '°C', h: 'hours', times: 'times' };
-
-function LimitField({ limit: { id, text: words, unit, standing, range }, value }: { readonly limit: AdjustableLimit; readonly value: number | undefined }) {
+function LimitField({ limit: { id, text: words, unit, standing, range }, temperature, value }: { readonly limit: AdjustableLimit; readonly temperature: TemperatureUnit; readonly value: number | undefined }) {
   const label = words.replace(/^./u, (letter) => letter.toUpperCase());
-  return <FormNumber name={fieldOfLimit(id)} label={label} unit={UNIT_WORDS[unit] ?? unit} value={text(value)} hint={`Empty: ${standing}. You may set ${range.min} to ${range.max}.`} />;
+  const shown = (figure: number) => shownFigure(unit, figure, temperature);
+  return <FormNumber name={fieldOfLimit(id)} label={label} unit={unitWords(unit, temperature)} value={value === undefined ? '' : text(shown(value))} hint={`Empty: ${shown(standing)}. You may set ${shown(range.min)} to ${shown(range.max)}.`} />;
 }
 
 function text(value: number | undefined): string {

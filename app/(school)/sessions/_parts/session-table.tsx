@@ -7,6 +7,7 @@ import { type DateStyle, momentWords } from '@/lib/wording/dates';
 export function SessionTable({ sessions, style }: { readonly sessions: readonly Session[]; readonly style: DateStyle }) {
   return (
     <Table
+      stacked
       caption="Sessions, the latest first"
       columns={[
         { head: 'Began', cell: (session) => <Link href={`/sessions/${session.id}`} prefetch={false}>{momentWords(session.startedAt, style)}</Link> },

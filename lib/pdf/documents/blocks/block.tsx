@@ -25,10 +25,10 @@ interface BlockProps { readonly block: Block; readonly format: Paper['format']; 
 /** One block of a paper, as it stands on a page. */
 function BlockOnPaper({ block, format, ahead }: BlockProps) {
   switch (block.kind) {
-    case 'heading': return <View style={styles.heading} minPresenceAhead={ahead}><Words style={styles.headingWords}>{block.text}</Words></View>;
+    case 'heading': return <View style={styles.heading} minPresenceAhead={ahead} wrap={false}><Words style={styles.headingWords}>{block.text}</Words></View>;
     case 'text': return <Words style={[styles.text, TONES[block.tone ?? 'plain']]}>{block.text}</Words>;
     case 'facts': return <FactsOnPaper block={block} format={format} />;
-    case 'list': return <ListOnPaper block={block} format={format} />;
+    case 'list': return block.columns === 2 ? <ListInTwo items={block.items} /> : <ListOnPaper block={block} format={format} />;
     case 'table': return <TableOnPaper block={block} format={format} />;
     case 'figure': return <FigureOnPaper block={block} format={format} />;
     case 'notice': return <NoticeOnPaper block={block} />;
@@ -63,6 +63,20 @@ function ListOnPaper({ block, format }: OnPaper<'list'> & { readonly format: Pap
         <View key={index} style={block.small === true ? styles.smallItem : styles.item} wrap={!wordsStayWhole(`${lead} ${text ?? ''}`, textWidth(format) - 20)}>
           <Words style={[styles.mark, size]}>{block.ordered === true ? String(index + 1) : '–'}</Words>
           <Words style={[styles.itemWords, size]}><Words style={styles.strong}>{lead}</Words>{text === undefined ? '' : ` ${text}`}</Words>
+        </View>
+      ))}
+    </View>
+  );
+}
+
+/** Read from left to right, so that a page ends between two rows. */
+function ListInTwo({ items }: Pick<OnPaper<'list'>['block'], 'items'>) {
+  const rows = items.flatMap((item, index) => (index % 2 === 0 ? [items.slice(index, index + 2)] : []));
+  return (
+    <View style={styles.list}>
+      {rows.map((row, index) => (
+        <View key={index} style={styles.pair} wrap={false}>
+          {row.map(({ lead }) => <View key={lead} style={styles.ofPair}><Words style={[styles.mark, styles.smallWords, styles.plainMark]}>–</Words><Words style={[styles.itemWords, styles.smallWords]}>{lead}</Words></View>)}
         </View>
       ))}
     </View>
@@ -106,6 +120,9 @@ const styles = StyleSheet.create({
   list: { marginTop: 6 },
   item: { flexDirection: 'row', gap: 6, marginBottom: 2 },
   smallItem: { flexDirection: 'row', gap: 6, marginBottom: 2 },
+  pair: { flexDirection: 'row', gap: 14, marginBottom: 1.5 },
+  ofPair: { width: '48.5%', flexDirection: 'row', gap: 2 },
+  plainMark: { width: 9, fontWeight: 400 },
   mark: { width: 14, fontSize: TYPE.body, lineHeight: 1.4, fontWeight: 700 },
   itemWords: { flex: 1, fontSize: TYPE.body, lineHeight: 1.4 },
   strong: { fontWeight: 700 },

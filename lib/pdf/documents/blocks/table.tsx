@@ -11,14 +11,15 @@ type Table = Extract<Block, { readonly kind: 'table' }>;
 
 /**
  * A table whose head comes again on every page, and whose rows are never torn. The caption stands before the part that
- * repeats, so that a page on which no row fits has neither.
+ * repeats, so that a page on which no row fits has neither; it is kept whole, since the writer forgets what has to stand
+ * ahead of something that reaches over the foot of a page.
  */
 export function TableOnPaper({ block, format }: { readonly block: Table; readonly format: Paper['format'] }) {
   const { caption, columns, rows, empty } = block;
   const ahead = tablePresence(columns, rows[0], empty, textWidth(format));
   return (
     <>
-      <View style={styles.captionPlace} minPresenceAhead={ahead}><Words style={styles.caption}>{caption}</Words></View>
+      <View style={styles.captionPlace} minPresenceAhead={ahead} wrap={false}><Words style={styles.caption}>{caption}</Words></View>
       <View>
         {rows.length === 0
           ? <Words style={styles.empty}>{empty}</Words>

@@ -21,5 +21,8 @@ export const FONT_FILES: readonly FontFiles[] = [
   { family: 'Unifont', regular: UNIFONT, bold: UNIFONT },
 ];
 
+/** The first of them has a slashed zero, and no other. This one has a plain one, for numbers to be dialled. */
+export const PLAIN_ZERO = 'DejaVu Sans';
+
 /** What every text on paper is set in. */
 export const PAPER_FONTS: string[] = FONT_FILES.map(({ family }) => family);

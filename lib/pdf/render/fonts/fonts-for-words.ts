@@ -1,3 +1,4 @@
+import { PLAIN_ZERO } from './font-files';
 import { loadFonts } from './load-fonts';
 
 /** A piece of a text and the fonts to look its characters up in, the best one first. */
@@ -16,6 +17,14 @@ export function fontsForWords(text: string): readonly SetPiece[] {
     else pieces.push({ text: word, families });
   }
   return pieces;
+}
+
+/** A number to be dialled, in the font whose zero cannot be taken for another sign; where that has not all of it, as any text. */
+export function fontsForDialling(number: string): readonly SetPiece[] {
+  const families = loadFonts().map(({ family }) => family);
+  const plain = loadFonts().find(({ family }) => family === PLAIN_ZERO);
+  const whole = plain !== undefined && Array.from(number).every((character) => plain.font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0));
+  return whole ? [{ text: number, families: [PLAIN_ZERO, ...families.filter((family) => family !== PLAIN_ZERO)] }] : fontsForWords(number);
 }
 
 function familiesFor(word: string): string[] {

@@ -9,17 +9,15 @@ import { acceptLineOf, handOverEvent, returnEvent, signEvent } from '@/lib/db/ev
 import { describeArea, describeVenue } from '@/lib/db/events/venue-by-link';
 import { beginEvent, changeAdults, changeBasics, changeDetails, changePacks, copyEvent } from '@/lib/db/events/write-event';
 import { findSite } from '@/lib/db/places/read-sites';
-import { keepAuthority, keepPersonKey } from '@/lib/db/signing/certificates';
 import type { EventBasics } from '@/lib/events/event';
 import { databasesFor, ENGINES_HERE } from '@/tests/support/databases-for-tests';
 import { packRowForTest } from '@/tests/support/incident-for-tests';
+import { bytes, hash, keysForTest } from '@/tests/support/keys-for-tests';
 import { areaForTest } from '@/tests/support/place-for-tests';
 import { memberForTest, schoolForTest } from '@/tests/support/school-for-tests';
 
 const AT = new Date('2026-11-25T08:00:00.000Z');
 const later = (minutes: number): Date => new Date(AT.getTime() + minutes * 60_000);
-const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
-const hash = (digit: string): string => digit.repeat(64);
 
 function idOf(changed: EventChanged): string {
   if (!changed.ok) throw new Error(changed.faults.map(({ message }) => message).join('; '));
@@ -34,9 +32,7 @@ describe.each(ENGINES_HERE)('events on %s', (engine) => {
     const ours = await schoolForTest(db, 'Ours');
     const theirs = await schoolForTest(db, 'Theirs');
     const { scope } = ours;
-    const officer = { ...ours.officer, schoolId: scope.schoolId, role: 'safety-officer' as const };
-    const stranger = { ...theirs.officer, schoolId: theirs.scope.schoolId, role: 'safety-officer' as const };
-    const organiser = { schoolId: scope.schoolId, personId: await memberForTest(db, scope, 'organiser', 'K. M.'), role: 'organiser' as const, name: 'K. M.' };
+    const [officer, stranger, organiser] = [ours.officer, theirs.officer, await memberForTest(db, scope, 'organiser', 'K. M.')];
     const { id: siteId } = await db.site.create({ data: { ...scope, name: 'Riverside', kind: 'away', address: '8 Mill Road', createdAt: AT } });
     const basics: EventBasics = { title: 'Autumn cup', siteId, startsAt: new Date('2026-12-05T09:00:00Z'), endsAt: new Date('2026-12-05T17:00:00Z'), teams: 2, people: 16, spectators: 30, schedule: [{ time: '09:00', what: 'Doors open' }] };
     const eventId = idOf(await beginEvent(db, organiser, AT, basics, edition2.version));
@@ -51,12 +47,7 @@ describe.each(ENGINES_HERE)('events on %s', (engine) => {
   type Setting = Awaited<ReturnType<typeof setting>>;
 
   async function handedBy({ db, scope, organiser, officer, eventId, read }: Setting, documentId: string): Promise<void> {
-    const key = (id: string, digit: string) => ({ id, certificate: bytes(id), fingerprint: hash(digit), sealedKey: 'sealed', validFrom: AT, validUntil: AT });
-    if ((await db.signingAuthority.count({ where: scope })) === 0) {
-      await keepAuthority(db, officer, AT, key('authority', 'a'));
-      await keepPersonKey(db, organiser, AT, { personId: organiser.personId, authorityId: 'authority' }, key('of-teacher', 'b'));
-      await keepPersonKey(db, officer, AT, { personId: officer.personId, authorityId: 'authority' }, key('of-officer', 'c'));
-    }
+    if ((await db.signingAuthority.count({ where: scope })) === 0) await keysForTest(db, officer, AT, [{ id: 'of-teacher', digit: 'b', of: organiser }, { id: 'of-officer', digit: 'c', of: officer }]);
     const document = { id: documentId, number: `SB-${documentId}`, kind: 'event' as const, title: 'File', format: 'A4' as const, language: 'en-GB', fingerprint: documentId, of: { eventId }, bytes: [bytes('file'), bytes(`${documentId} signed once`)] as const, data: bytes('data') };
     idOf(await handOverEvent(db, organiser, later(1), { eventId, revision: (await read()).revision, officerId: officer.personId, versionId: null, document, signature: { part: 'preparer', signerId: organiser.personId, signerName: 'K. M.', signerPost: 'teacher', certificateId: 'of-teacher', certificateFingerprint: hash('b') } }));
   }

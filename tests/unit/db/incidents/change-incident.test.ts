@@ -18,10 +18,7 @@ describe('an incident that is changed', () => {
   async function setting() {
     const { db } = await newDatabase();
     const school = await schoolForTest(db);
-    const { schoolId } = school.scope;
-    const officer = { ...school.officer, schoolId, role: 'safety-officer' as const };
-    const member = async (role: 'organiser' | 'helper', name: string) => ({ schoolId, personId: await memberForTest(db, school.scope, role, name), role, name });
-    return { db, ...school, officer, organiser: await member('organiser', 'K. M.'), helper: await member('helper', 'H. L.') };
+    return { db, ...school, organiser: await memberForTest(db, school.scope, 'organiser', 'K. M.'), helper: await memberForTest(db, school.scope, 'helper', 'H. L.') };
   }
 
   it('keeps what was said first beside what is said now, with the reason', async () => {
@@ -97,7 +94,7 @@ describe('an incident that is changed', () => {
     const { db, organiser } = await setting();
     const id = await incidentForTest(db, organiser, {}, { photos: [PHOTO] });
     const other = await schoolForTest(db, 'Gull Street School');
-    const stranger = { ...other.officer, schoolId: other.scope.schoolId, role: 'safety-officer' as const };
+    const stranger = other.officer;
     const none = { ok: false, faults: [{ field: null, message: 'Your school has no such incident' }] };
     expect(await correctFact(db, stranger, later(1), { incidentId: id, field: 'hurt', after: 'yes', reason: 'x' })).toEqual(none);
     expect(await close(db, stranger, later(1), { incidentId: id, note: 'x' })).toEqual(none);

@@ -6,14 +6,12 @@ import { sha256Of } from '@/lib/db/documents/write-document';
 import { findIncident } from '@/lib/db/incidents/read-incidents';
 import { close, followUp, reopen } from '@/lib/db/incidents/review';
 import { keepSignedIncident, type SignedIncident } from '@/lib/db/incidents/sign-incident';
-import { keepAuthority, keepPersonKey } from '@/lib/db/signing/certificates';
 import { databasesFor, ENGINES_HERE } from '@/tests/support/databases-for-tests';
 import { INCIDENT_AT, incidentForTest } from '@/tests/support/incident-for-tests';
+import { bytes, hash, keysForTest } from '@/tests/support/keys-for-tests';
 import { memberForTest, schoolForTest } from '@/tests/support/school-for-tests';
 
 const later = (minutes: number) => new Date(INCIDENT_AT.getTime() + minutes * 60_000);
-const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
-const hash = (digit: string): string => digit.repeat(64);
 
 describe.each(ENGINES_HERE)('the paper of an incident on %s', (engine) => {
   const newDatabase = databasesFor(engine);
@@ -21,12 +19,8 @@ describe.each(ENGINES_HERE)('the paper of an incident on %s', (engine) => {
   async function closed() {
     const { db } = await newDatabase();
     const [ours, theirs] = [await schoolForTest(db, 'Ours'), await schoolForTest(db, 'Theirs')];
-    const officerOf = (school: typeof ours) => ({ ...school.officer, schoolId: school.scope.schoolId, role: 'safety-officer' as const });
-    const [officer, stranger] = [officerOf(ours), officerOf(theirs)];
-    const helper = { schoolId: ours.scope.schoolId, personId: await memberForTest(db, ours.scope, 'helper', 'H. L.'), role: 'helper' as const, name: 'H. L.' };
-    const key = (id: string, digit: string) => ({ id, certificate: bytes(id), fingerprint: hash(digit), sealedKey: 'sealed', validFrom: INCIDENT_AT, validUntil: INCIDENT_AT });
-    await keepAuthority(db, officer, INCIDENT_AT, key('authority', 'a'));
-    await keepPersonKey(db, officer, INCIDENT_AT, { personId: officer.personId, authorityId: 'authority' }, key('of-officer', 'c'));
+    const [officer, stranger, helper] = [ours.officer, theirs.officer, await memberForTest(db, ours.scope, 'helper', 'H. L.')];
+    await keysForTest(db, officer, INCIDENT_AT, [{ id: 'of-officer', digit: 'c', of: officer }]);
     const id = await incidentForTest(db, helper);
     for (const added of [{ kind: 'cause', text: 'dented' }, { kind: 'measure', text: 'looked at all' }, { kind: 'risk', text: 'none' }] as const) await followUp(db, officer, later(1), id, added);
     expect(await close(db, officer, later(2), { incidentId: id, note: 'look earlier' })).toEqual({ ok: true });

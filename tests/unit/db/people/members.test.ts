@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isRole, type Role } from '@/lib/access/roles';
+import { isRole } from '@/lib/access/roles';
 import { verifyLog } from '@/lib/db/audit/verify-log';
 import type { Db } from '@/lib/db/client';
 import { writeAcceptance } from '@/lib/db/people/accept-invitation';
@@ -14,10 +14,6 @@ import { memberForTest, schoolForTest } from '@/tests/support/school-for-tests';
 
 const AT = new Date('2026-11-25T09:30:00.000Z');
 const ACCEPT = { token: '', name: 'Kim Marsh', post: 'Teacher', email: 'k.marsh@ternlane.example', password: '' };
-
-async function member(db: Db, scope: SchoolScope, role: Role, name: string): Promise<Member> {
-  return { ...scope, role, name, personId: await memberForTest(db, scope, role, name) };
-}
 
 async function rolesOf(db: Db, scope: SchoolScope): Promise<readonly string[]> {
   return (await listMembers(db, scope)).filter(({ isActive }) => isActive).map(({ role }) => role).sort();
@@ -36,7 +32,7 @@ describe.each(ENGINES_HERE)('people of a school on %s', (engine) => {
     const { db } = await newDatabase();
     const { scope, officer } = await schoolForTest(db);
     const ann: Member = { ...scope, ...officer, role: 'safety-officer' };
-    const ben = await member(db, scope, 'safety-officer', 'Ben');
+    const ben = await memberForTest(db, scope, 'safety-officer', 'Ben');
     const answers = await Promise.all([
       changeMember(db, ann, AT, { kind: 'role', personId: ben.personId, role: 'helper' }),
       changeMember(db, ben, AT, { kind: 'role', personId: ann.personId, role: 'helper' }),
@@ -50,7 +46,7 @@ describe.each(ENGINES_HERE)('people of a school on %s', (engine) => {
     const { db } = await newDatabase();
     const { scope, officer } = await schoolForTest(db);
     const ann: Member = { ...scope, ...officer, role: 'safety-officer' };
-    const ben = await member(db, scope, 'organiser', 'Ben');
+    const ben = await memberForTest(db, scope, 'organiser', 'Ben');
     const userId = await signedIn(db, ben.personId);
     expect(await changeMember(db, ann, AT, { kind: 'close', personId: ben.personId })).toBeNull();
     expect(await db.signInSession.count({ where: { userId } })).toBe(0);
@@ -63,7 +59,7 @@ describe.each(ENGINES_HERE)('people of a school on %s', (engine) => {
   it('somebody of two schools is asked for in one of them, and never in a third', async () => {
     const { db } = await newDatabase();
     const [one, two, third] = [await schoolForTest(db, 'One'), await schoolForTest(db, 'Two'), await schoolForTest(db, 'Third')];
-    const ben = await member(db, one.scope, 'organiser', 'Ben');
+    const ben = await memberForTest(db, one.scope, 'organiser', 'Ben');
     await db.membership.create({ data: { ...two.scope, personId: ben.personId, role: 'helper', post: 'coach', joinedAt: AT } });
     const { userId } = await db.person.findUniqueOrThrow({ where: { id: ben.personId } });
     const roleIn = async ({ scope }: typeof one) => (await findMember(db, userId, scope.schoolId))?.schoolId;
@@ -75,7 +71,7 @@ describe.each(ENGINES_HERE)('people of a school on %s', (engine) => {
   it('people of another school are not there', async () => {
     const { db } = await newDatabase();
     const [one, two] = [await schoolForTest(db, 'One'), await schoolForTest(db, 'Two')];
-    const theirs = await member(db, two.scope, 'organiser', 'Zoe');
+    const theirs = await memberForTest(db, two.scope, 'organiser', 'Zoe');
     const ann: Member = { ...one.scope, ...one.officer, role: 'safety-officer' };
     expect(await changeMember(db, ann, AT, { kind: 'close', personId: theirs.personId })).toContain('does not belong');
     await addInvitation(db, { ...two.scope, ...two.officer, role: 'safety-officer' }, AT, { forWhom: 'Yan', email: null, role: 'helper' }, (id) => `seal ${id}`);
@@ -116,7 +112,7 @@ describe.each(ENGINES_HERE)('people of a school on %s', (engine) => {
   it('a password is replaced only by who gave the present one, and the other sessions end', async () => {
     const { db } = await newDatabase();
     const { scope } = await schoolForTest(db);
-    const ben = await member(db, scope, 'organiser', 'Ben');
+    const ben = await memberForTest(db, scope, 'organiser', 'Ben');
     const userId = await signedIn(db, ben.personId);
     await db.signInMethod.create({ data: { id: 'm', accountId: userId, providerId: 'credential', userId, password: 'old', createdAt: AT, updatedAt: AT } });
     expect(await writePassword(db, ben, AT, { userId, before: 'other', after: 'new', keep: null })).toBe(false);

@@ -24,9 +24,9 @@ describe.each(ENGINES_HERE)('the log of sessions on %s', (engine) => {
   async function prepared() {
     const { db } = await newDatabase();
     const school = await schoolForTest(db, 'Ours');
-    const officer: Member = { ...school.officer, role: 'safety-officer' };
-    const helper: Member = { ...school.scope, personId: await memberForTest(db, school.scope, 'helper', 'S. T.'), name: 'S. T.', role: 'helper' };
-    const other: Member = { ...helper, personId: await memberForTest(db, school.scope, 'helper', 'J. P.'), name: 'J. P.' };
+    const { officer } = school;
+    const helper = await memberForTest(db, school.scope, 'helper', 'S. T.');
+    const other = await memberForTest(db, school.scope, 'helper', 'J. P.');
     const fit = await packRowForTest(db, school.scope, 'W-01');
     const found = { measures: soundPack, cellVolts: [], resistance: [], result: packVerdict(LIMITS, soundPack) };
     await recordCheck(db, officer, at(-60), { packId: fit, purpose: 'plain', contentVersion: currentContent.version, note: null, found });

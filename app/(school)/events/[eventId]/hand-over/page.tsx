@@ -1,10 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { notFound } from 'next/navigation';
-import { ActionForm } from '@/app/_components/form/action-form';
-import { FormHidden, FormPassword, FormSubmit } from '@/app/_components/form/form-fields';
-import { FormWaiting } from '@/app/_components/form/form-waiting';
-import { PaperSheet } from '@/app/_components/paper/paper-sheet';
+import { ReadAndSign } from '@/app/_components/paper/read-and-sign';
 import { Button, ButtonLink } from '@/app/_components/ui/button';
 import { Empty } from '@/app/_components/ui/empty';
 import { Field } from '@/app/_components/ui/field';
@@ -48,22 +45,14 @@ export default async function HandOverEventPage({ params, searchParams }: PagePr
         </form>
       </Section>
       {ready.ok ? (
-        <>
-          <Section id="the-paper" title="What you sign" aside={<a href="#sign">To the signature</a>}><PaperSheet paper={ready.paper} label="The file as you would sign it" /></Section>
-          <Section id="sign" title="Your signature">
-            {open.length === 0 ? null : <Notice kind="act" title={open.length === 1 ? 'One line of the check is open' : `${open.length} lines of the check are open`}><p>You can hand it over all the same. {chosen.label} cannot sign it before they are mended or, where that is allowed, let stand in writing.</p></Notice>}
-            <ActionForm action={handOverAction} id="hand-over" faultsTitle="Not handed over yet">
-              <FormHidden name="eventId" value={eventId} />
-              <FormHidden name="officerId" value={chosen.value} />
-              <FormHidden name="seen" value={ready.seen} />
-              <p>With your password you sign that what stands above is what you know. It goes to {chosen.label}; until it is returned, the event does not change.</p>
-              <FormPassword name="password" label="Your password" hint="Asked again, because it opens the key you sign with" autoComplete="current-password" />
-              <p className="row"><FormSubmit>Sign and hand over</FormSubmit></p>
-              <FormWaiting words="The file is being prepared. That takes some seconds; stay on this page." />
-            </ActionForm>
-          </Section>
-        </>
-      ) : <Notice kind="act" title="It cannot be handed over"><p>{ready.why}</p></Notice>}
+        <ReadAndSign
+          paper={ready.paper} label="The file as you would sign it" action={handOverAction} id="hand-over" faultsTitle="Not handed over yet"
+          notice={open.length === 0 ? null : <Notice level={3} kind="act" title={open.length === 1 ? 'One line of the check is open' : `${open.length} lines of the check are open`}><p>You can hand it over all the same. {chosen.label} cannot sign it before they are mended or, where that is allowed, let stand in writing.</p></Notice>}
+          carries={{ eventId, officerId: chosen.value, seen: ready.seen }}
+          says={`With your password you sign that what stands above is what you know. It goes to ${chosen.label}; until it is returned, the event does not change.`}
+          submit="Sign and hand over" waiting="The file is being prepared. That takes some seconds; stay on this page."
+        />
+      ) : <Notice level={3} kind="act" title="It cannot be handed over"><p>{ready.why}</p></Notice>}
     </Sheet>
   );
 }

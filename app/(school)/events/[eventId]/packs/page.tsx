@@ -1,7 +1,6 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { notFound } from 'next/navigation';
-import { ActionForm } from '@/app/_components/form/action-form';
 import { FormTicks } from '@/app/_components/form/form-choices';
 import { FormHidden, FormSubmit, FormText } from '@/app/_components/form/form-fields';
 import { Button } from '@/app/_components/ui/button';
@@ -11,15 +10,15 @@ import { stateWords } from '@/lib/packs/states/pack-states';
 import { requireMay } from '@/lib/server/actor';
 import { eventView } from '@/lib/server/events/event-view';
 import { packsToChoose } from '@/lib/server/events/read-events';
-import { isReady } from '@/lib/server/events/write-events';
+import { isReady } from '@/lib/server/events/choosable-packs';
 import { EditFrame } from '../_parts/edit-frame';
-import { savePacksAction } from '../actions';
+import { PacksForm } from './packs-form';
 
 export const metadata: Metadata = { title: 'Packs that go along' };
 
 interface PageProps { readonly params: Promise<{ readonly eventId: string }>; readonly searchParams: Promise<{ readonly find?: string | string[] }> }
 
-/** Ticked in the register, typed or scanned by label, or all that are ready of what a filter shows. */
+/** Read one by one with the camera, ticked in the register, typed by label, or all that are ready of what a filter shows. */
 export default async function EventPacksPage({ params, searchParams }: PageProps) {
   const actor = await requireMay('event.change');
   const [{ eventId }, query] = [await params, await searchParams];
@@ -36,9 +35,7 @@ export default async function EventPacksPage({ params, searchParams }: PageProps
         <Button type="submit">Show</Button>
         {filter.find === '' ? null : <Link href={`/events/${eventId}/packs`} prefetch={false}>Show all</Link>}
       </form>
-      <ActionForm action={savePacksAction} id="packs" faultsTitle="Not saved yet">
-        <FormHidden name="eventId" value={event.id} />
-        <FormHidden name="revision" value={String(event.revision)} />
+      <PacksForm eventId={event.id} revision={event.revision}>
         {offered.map(({ pack }) => <FormHidden key={pack.id} name="shown" value={pack.id} />)}
         {offered.length === 0 ? <p>No pack is like that.</p> : (
           <div className="pack-picks event-picks">
@@ -50,7 +47,7 @@ export default async function EventPacksPage({ params, searchParams }: PageProps
           <FormSubmit>Save these</FormSubmit>
           {ready === 0 ? null : <FormSubmit kind="outline" name="also" value="ready">{ready === 1 ? 'Save, with the one that is ready' : `Save, with all ${ready} that are ready`}</FormSubmit>}
         </p>
-      </ActionForm>
+      </PacksForm>
     </EditFrame>
   );
 }

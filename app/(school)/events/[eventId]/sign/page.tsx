@@ -1,16 +1,10 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { notFound } from 'next/navigation';
-import { ActionForm } from '@/app/_components/form/action-form';
-import { FormTicks } from '@/app/_components/form/form-choices';
-import { FormHidden, FormPassword, FormSubmit } from '@/app/_components/form/form-fields';
-import { FormWaiting } from '@/app/_components/form/form-waiting';
-import { PaperSheet } from '@/app/_components/paper/paper-sheet';
-import { ButtonLink } from '@/app/_components/ui/button';
+import { ReadAndSign } from '@/app/_components/paper/read-and-sign';
 import { Icon } from '@/app/_components/ui/icon';
 import { Notice } from '@/app/_components/ui/notice';
 import { PageHead } from '@/app/_components/ui/page-head';
-import { Section } from '@/app/_components/ui/section';
 import { Sheet } from '@/app/_components/ui/sheet';
 import { requireMay } from '@/lib/server/actor';
 import { eventView } from '@/lib/server/events/event-view';
@@ -32,20 +26,13 @@ export default async function SignEventPage({ params }: { readonly params: Promi
   return (
     <Sheet>
       {head}
-      <Section id="the-paper" title="What you sign" aside={<a href="#sign">To the signature</a>}>
-        <p className="row"><ButtonLink href={`/events/${eventId}/papers/event/file?number=${waiting.number}`}>The file itself (PDF), {waiting.number}</ButtonLink></p>
-        <PaperSheet paper={waiting.paper} label="The file as you would sign it" />
-      </Section>
-      <Section id="sign" title="Your signature">
-        <ActionForm action={signAction} id="sign-off" faultsTitle="Not signed yet">
-          <FormHidden name="eventId" value={eventId} />
-          <FormHidden name="documentId" value={waiting.id} />
-          <FormTicks name="read" legend="Before you sign" options={[{ value: 'yes', label: `I have read file ${waiting.number}, and agree to it as it is` }]} />
-          <FormPassword name="password" label="Your password" hint="Asked again, because it opens the key you sign with" autoComplete="current-password" />
-          <p className="row"><FormSubmit>Sign it</FormSubmit><Link href={`/events/${eventId}#decision`} prefetch={false}>Return it instead</Link></p>
-          <FormWaiting words="The file is being signed. Stay on this page." />
-        </ActionForm>
-      </Section>
+      <ReadAndSign
+        paper={waiting.paper} label="The file as you would sign it" file={{ href: `/events/${eventId}/papers/event/file?number=${waiting.number}`, number: waiting.number }}
+        action={signAction} id="sign-off" carries={{ eventId, documentId: waiting.id }}
+        agree={`I have read file ${waiting.number}, and agree to it as it is`}
+        instead={<Link href={`/events/${eventId}#decision`} prefetch={false}>Return it instead</Link>}
+        waiting="The file is being signed. Stay on this page."
+      />
     </Sheet>
   );
 }

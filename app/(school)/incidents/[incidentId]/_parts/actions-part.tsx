@@ -14,6 +14,7 @@ export function ActionsPart({ incident: { id, actions }, style, today, mayAdd }:
     <Section id="actions" title="Corrective actions">
       {actions.length === 0 ? <p>None yet.</p> : (
         <Table
+      stacked
           caption="What is to be done, by whom, by when"
           rows={actions}
           rowKey={(action) => action.id}

@@ -24,8 +24,8 @@ export function ClosePart({ incident, risks, mayFollowUp, mayClose }: ClosePartP
     <Section id="close" title="Review and closing">
       <RiskForm incident={incident} risks={risks} />
       {open.length > 0
-        ? <Notice title="Before it can be closed"><ul>{open.map((words) => <li key={words}>{words}</li>)}</ul></Notice>
-        : <Notice kind="done" title="Nothing is left open."><p>{mayClose ? 'You can close it.' : 'The safety officer can close it.'}</p></Notice>}
+        ? <Notice level={3} title="Before it can be closed"><ul>{open.map((words) => <li key={words}>{words}</li>)}</ul></Notice>
+        : <Notice level={3} kind="done" title="Nothing is left open."><p>{mayClose ? 'You can close it.' : 'The safety officer can close it.'}</p></Notice>}
       {mayClose && open.length === 0 ? (
         <ActionForm action={closeAction} id="close-form" faultsTitle="Not closed yet">
           <FormHidden name="incidentId" value={incident.id} />

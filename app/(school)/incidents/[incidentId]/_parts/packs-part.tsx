@@ -21,7 +21,7 @@ export function PacksPart({ incident, mayRight }: { readonly incident: IncidentR
     <Section id="packs" title={packs.some(isUnplaced) ? 'Where is each pack now?' : 'The packs'}>
       <PackStateShapes />
       {packs.some(isUnplaced) ? <p>{ISOLATION?.words} Say what is so. Nobody needs to go and look.</p> : null}
-      <ul className="rows incident-tools">{packs.map((pack) => <li key={pack.packId}><PackRow pack={pack} />{mayRight && pack.state === 'isolated' ? <WrongPack incidentId={incident.id} packId={pack.packId} label={pack.label} /> : null}</li>)}</ul>
+      <ul className="rows list-tools">{packs.map((pack) => <li key={pack.packId}><PackRow pack={pack} />{mayRight && pack.state === 'isolated' ? <WrongPack incidentId={incident.id} packId={pack.packId} label={pack.label} /> : null}</li>)}</ul>
       {nearby ? <p className="small muted">{PACK_LIMITS.check?.release.words} That is done on the page of the pack.</p> : null}
     </Section>
   );

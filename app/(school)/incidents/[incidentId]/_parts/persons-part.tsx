@@ -11,6 +11,7 @@ export function PersonsPart({ incident: { id, persons }, mayCorrect }: { readonl
     <Section id="people" title="Who was affected">
       {persons.length === 0 ? <p>Nobody is written down.</p> : (
         <Table
+      stacked
           caption="People who were affected"
           rows={persons}
           rowKey={(person) => person.id}

@@ -13,7 +13,7 @@ export function SavedPart({ incident, saved }: SavedPartProps) {
   const isolated = packs.filter((pack) => pack.state === 'isolated').map(({ label }) => label);
   const urgent = state === 'closed' ? [] : urgentOf(facts);
   return (
-    <div className="stack incident-tools">
+    <div className="stack list-tools">
       {saved === undefined ? null : (
         <Notice level={2} kind="done" title={`Saved as incident ${number}.`}>
           <p>{isolated.length === 0 ? '' : `Marked isolated in the register: ${isolated.join(', ')}. `}{saved === 'without-photo' ? 'A photo could not be read and was left out; add it below as JPEG, PNG or WebP.' : ''}</p>

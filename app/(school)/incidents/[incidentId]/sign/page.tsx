@@ -1,16 +1,11 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { notFound } from 'next/navigation';
-import { ActionForm } from '@/app/_components/form/action-form';
-import { FormTicks } from '@/app/_components/form/form-choices';
-import { FormHidden, FormPassword, FormSubmit } from '@/app/_components/form/form-fields';
-import { FormWaiting } from '@/app/_components/form/form-waiting';
-import { PaperSheet } from '@/app/_components/paper/paper-sheet';
+import { ReadAndSign } from '@/app/_components/paper/read-and-sign';
 import { ButtonLink } from '@/app/_components/ui/button';
 import { Icon } from '@/app/_components/ui/icon';
 import { Notice } from '@/app/_components/ui/notice';
 import { PageHead } from '@/app/_components/ui/page-head';
-import { Section } from '@/app/_components/ui/section';
 import { Sheet } from '@/app/_components/ui/sheet';
 import { requireMay } from '@/lib/server/actor';
 import { currentPaper, incidentPapers, incidentPreview } from '@/lib/server/incidents/incident-paper';
@@ -36,19 +31,10 @@ export default async function SignIncidentPage({ params }: PageProps) {
   return (
     <Sheet>
       {head}
-      <Section id="the-paper" title="What you sign" aside={<a href="#sign">To the signature</a>}>
-        <PaperSheet paper={paper} label="The paper as you would sign it" />
-      </Section>
-      <Section id="sign" title="Your signature">
-        <ActionForm action={signIncidentAction} id="sign-incident" faultsTitle="Not signed yet">
-          <FormHidden name="incidentId" value={incident.id} />
-          <FormHidden name="seen" value={seen} />
-          <FormTicks name="read" legend="Before you sign" options={[{ value: 'yes', label: `I have read the paper of incident ${incident.number}, and it is true as far as I know` }]} />
-          <FormPassword name="password" label="Your password" hint="Asked again, because it opens the key you sign with" autoComplete="current-password" />
-          <p className="row"><FormSubmit>Sign it</FormSubmit></p>
-          <FormWaiting words="The paper is being made and signed." />
-        </ActionForm>
-      </Section>
+      <ReadAndSign
+        paper={paper} label="The paper as you would sign it" action={signIncidentAction} id="sign-incident" carries={{ incidentId: incident.id, seen }}
+        agree={`I have read the paper of incident ${incident.number}, and it is true as far as I know`} waiting="The paper is being made and signed."
+      />
     </Sheet>
   );
 }

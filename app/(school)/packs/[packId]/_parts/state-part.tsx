@@ -35,7 +35,7 @@ export function StatePart({ history, limits, role }: StatePartProps) {
 function ReleaseWords({ history, limits, role }: StatePartProps) {
   const may = mayReleasePack(limits, history, 'asked beforehand', role);
   const rule = limits.check?.release.words;
-  return may.ok ? <Notice kind="done" title="It may be released">{rule}</Notice> : <Notice title="Not now"><p>{rule}</p><p>{may.reason}.</p></Notice>;
+  return may.ok ? <Notice level={3} kind="done" title="It may be released">{rule}</Notice> : <Notice level={3} title="Not now"><p>{rule}</p><p>{may.reason}.</p></Notice>;
 }
 
 function MoveForm({ pack, move }: { readonly pack: Pack; readonly move: Move }) {

@@ -26,7 +26,7 @@ export default async function EventPaperPage({ params }: PageProps) {
   return (
     <Sheet>
       <PageHead crumb={<Link href={`/events/${eventId}#papers`} prefetch={false}><Icon name="left" />{view.event.title}</Link>} title={EVENT_PAPERS[kind].title} />
-      {shown.kept ? <p className="row after"><ButtonLink href={`/events/${eventId}/papers/${kind}/file?number=${shown.paper.number}`}>The file (PDF)</ButtonLink></p> : <Notice title="As it would be made now"><p>Nothing is signed or kept yet. It changes with the event.</p></Notice>}
+      {shown.kept ? <p className="row after"><ButtonLink href={`/events/${eventId}/papers/${kind}/file?number=${shown.paper.number}`}>The file (PDF)</ButtonLink></p> : <Notice level={2} title="As it would be made now"><p>Nothing is signed or kept yet. It changes with the event.</p></Notice>}
       {kind === 'event' ? <Notice kind={view.words.kind} title={view.words.title} level={2}><p>{view.words.next}</p></Notice> : null}
       <PaperSheet paper={shown.paper} label={EVENT_PAPERS[kind].title} />
     </Sheet>

@@ -1,8 +1,3 @@
-/**
- * The shape of the guidance texts of an edition: what to do, and what not, in one situation each. Plain types
- * without a library. `schema/guidance.ts` checks data against the same shape.
- */
-
 /** What a school fills in; stands in a line as `{number}`, `{meetingPoint}` and so on. */
 export type GuidanceFieldId = 'number' | 'meetingPoint' | 'secondMeetingPoint' | 'siteAddress' | 'officerPhone';
 
@@ -32,6 +27,7 @@ export type GuidanceBasis =
   | { readonly kind: 'published'; readonly source: string; readonly carries: string }
   | { readonly kind: 'common practice, no source' | 'our judgement'; readonly carries: string };
 
+/** What to do, and what not, in one situation. */
 export interface GuidanceText {
   readonly id: string;
   readonly title: string;
@@ -46,4 +42,5 @@ export interface GuidanceText {
   readonly basis: readonly GuidanceBasis[];
 }
 
+/** The guidance texts of an edition, and the fields a school fills in for them. */
 export interface Guidance { readonly fields: readonly GuidanceField[]; readonly texts: readonly GuidanceText[] }

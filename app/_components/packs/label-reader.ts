@@ -1,5 +1,5 @@
 /** The browser's own reader of codes; not every browser has one, and no library of types knows it yet. */
-interface LabelReader { detect(source: HTMLVideoElement): Promise<readonly { readonly rawValue: string }[]> }
+export interface LabelReader { detect(source: HTMLVideoElement): Promise<readonly { readonly rawValue: string }[]> }
 type LabelReaderMaker = new (options: { readonly formats: readonly string[] }) => LabelReader;
 
 /** Returns a reader of QR codes, or null where the browser has none or lets no page use the camera. */
