@@ -25,9 +25,9 @@ export default async function ActionsPage({ searchParams }: PageProps) {
       <PageHead title={titleOf(overdue)} lead="What was agreed out of an assessment or an incident: by whom, by when, and what became of it." />
       {all === 0 ? <Empty level={2} title="No action yet"><p>Actions are made on the result of an assessment, out of a stop condition or a suggestion.</p></Empty> : (
         <>
+          <p className="row list-tools"><ButtonLink href={`/actions/list.csv?${new URLSearchParams(query).toString()}`} download="actions.csv">Save as CSV</ButtonLink></p>
           <ActionSearch query={query} />
           {rows.length === 0 ? <Empty level={2} title="Nothing found"><p>No action is like that. <Link href="/actions?state=all" prefetch={false}>Show them all</Link>.</p></Empty> : <ActionTable actions={rows} today={today} style={school} withOf />}
-          <p className="row after"><ButtonLink href={`/actions/list.csv?${new URLSearchParams(query).toString()}`} download="actions.csv">Save as CSV</ButtonLink></p>
         </>
       )}
     </Sheet>

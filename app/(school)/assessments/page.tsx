@@ -22,9 +22,11 @@ export default async function AssessmentsPage({ searchParams }: PageProps) {
   const mayBegin = mayEver(actor.role, 'assessment.begin');
   return (
     <Sheet wide>
-      <PageHead title="Assessments" lead="One of each place and season: prepared by one person, checked and signed by another.">
-        {mayBegin ? <p className="row"><ButtonLink href="/assessments/new" kind="main">Begin an assessment</ButtonLink><ButtonLink href="/assessments/import">Begin from a file</ButtonLink></p> : null}
-      </PageHead>
+      <PageHead title="Assessments" lead="One of each place and season: prepared by one person, checked and signed by another." />
+      <p className="row list-tools">
+        {mayBegin ? <><ButtonLink href="/assessments/new" kind="main">Begin an assessment</ButtonLink><ButtonLink href="/assessments/import">Begin from a file</ButtonLink></> : null}
+        {all === 0 ? null : <ButtonLink href={`/assessments/list.csv?${new URLSearchParams(query).toString()}`} download="assessments.csv">Save as CSV</ButtonLink>}
+      </p>
       {all === 0 ? (
         <Empty level={2} title="No assessment yet">
           <p>It asks about the room, the table, the store and what people do: about 25 minutes, the questions that may stop you first. Every page is saved, so you can stop at any time.</p>

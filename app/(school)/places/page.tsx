@@ -31,11 +31,11 @@ export default async function PlacesPage({ searchParams }: PlacesPageProps) {
       <PageHead crumb={school.schoolName} title={titleOf(sites.length, find)} lead="Where packs are charged, stored and flown: at your school and away." />
       {sites.length === 0 && find === '' ? <NoPlaces mayChange={mayChange} /> : (
         <>
-          <SiteFinder find={find} />
-          <div className="act-row">
+          <p className="row list-tools">
             {mayChange ? <ButtonLink kind="main" href="/places/new">Add a place</ButtonLink> : null}
             <ButtonLink href="/places/export" download="places.csv">Save as CSV</ButtonLink>
-          </div>
+          </p>
+          <SiteFinder find={find} />
           {sites.length === 0 ? <p>No place is like that. <Link href="/places">Show all</Link></p> : <SiteTable sites={sites} />}
         </>
       )}

@@ -25,7 +25,10 @@ export default async function SessionsPage({ searchParams }: SessionsPageProps) 
   return (
     <Sheet margin={<AboutLog seesTrend={can(actor.role, 'trend.read')} />} marginLabel="About the log">
       <PageHead crumb={school.schoolName} title={all === 0 ? 'No session yet' : all === 1 ? 'One session' : `${all} sessions`} />
-      {can(actor.role, 'session.log') ? <div className="act-row"><ButtonLink kind="main" href="/sessions/new">Make the opening check</ButtonLink>{all === 0 ? null : <ButtonLink href={`/sessions/list.csv?find=${encodeURIComponent(query.find)}`} download="sessions.csv">Save as CSV</ButtonLink>}</div> : null}
+      <p className="row list-tools">
+        {can(actor.role, 'session.log') ? <ButtonLink kind="main" href="/sessions/new">Make the opening check</ButtonLink> : null}
+        {all === 0 ? null : <ButtonLink href={`/sessions/list.csv?find=${encodeURIComponent(query.find)}`} download="sessions.csv">Save as CSV</ButtonLink>}
+      </p>
       {all === 0
         ? <Empty level={2} title="Nothing is logged"><p>A session begins with a look round: detection on, ways out clear, a first-aider here. Then log which packs were charged and which crashed.</p></Empty>
         : <><SessionSearch find={query.find} />{shown.length === 0 ? <p>No session is like that. <Link href="/sessions" prefetch={false}>Show all</Link></p> : <SessionTable sessions={shown} style={school} />}</>}

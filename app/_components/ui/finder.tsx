@@ -10,16 +10,14 @@ interface FinderProps {
   readonly words: string;
   /** what may be searched for, such as "name, place" */
   readonly placeholder?: string;
-  /** a class of its place */
-  readonly className?: string;
   /** what else narrows the list */
   readonly children?: ReactNode;
 }
 
 /** Narrows a list by words, and by what stands inside. A plain form: all of it stands in the address, so that a list can be kept and sent. */
-export function Finder({ action, name, words, placeholder, className = '', children }: FinderProps) {
+export function Finder({ action, name, words, placeholder, children }: FinderProps) {
   return (
-    <form role="search" className={`finder ${className}`.trim()} action={action}>
+    <form role="search" className="finder" action={action}>
       <Field id={name} label="Find">{(attributes) => <input {...attributes} className="input" type="search" name={name} defaultValue={words} placeholder={placeholder} />}</Field>
       {children}
       <Button type="submit">Find</Button>

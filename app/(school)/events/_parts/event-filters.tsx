@@ -8,7 +8,7 @@ const TIMES = [{ value: '', label: 'Any time' }, { value: 'coming', label: 'Comi
 /** Finds by words, state and time. */
 export function EventFilters({ query }: { readonly query: EventQuery }) {
   return (
-    <Finder action="/events" name="q" words={query.q} placeholder="name, place, person" className="list-tools">
+    <Finder action="/events" name="q" words={query.q} placeholder="name, place, person">
       <FinderChoice id="state" label="State" value={query.state} options={STATES} />
       <FinderChoice id="when" label="When" value={query.when} options={TIMES} />
     </Finder>

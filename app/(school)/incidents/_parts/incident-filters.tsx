@@ -9,7 +9,7 @@ const WHATS = [{ value: '', label: 'Anything' }, ...KINDS.map(({ id, label }) =>
 /** Finds by words, state and kind. */
 export function IncidentFilters({ query }: { readonly query: IncidentQuery }) {
   return (
-    <Finder action="/incidents" name="q" words={query.q} placeholder="label, place, words" className="list-tools">
+    <Finder action="/incidents" name="q" words={query.q} placeholder="label, place, words">
       <FinderChoice id="state" label="State" value={query.state} options={STATES} />
       <FinderChoice id="kind" label="What it was" value={query.kind} options={WHATS} />
     </Finder>

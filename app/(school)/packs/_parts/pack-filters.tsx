@@ -1,8 +1,7 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { PackStateMark } from '@/app/_components/packs/pack-state-mark';
-import { Button } from '@/app/_components/ui/button';
-import { Field } from '@/app/_components/ui/field';
+import { Finder } from '@/app/_components/ui/finder';
 import type { PackFilter } from '@/lib/packs/pack-list';
 import { PACK_STATES } from '@/lib/packs/states/pack-states';
 import type { PackList } from '@/lib/server/packs/read-packs';
@@ -13,11 +12,9 @@ interface PackFiltersProps { readonly filter: PackFilter; readonly counts: PackL
 export function PackFilters({ filter, counts }: PackFiltersProps) {
   return (
     <div className="filters">
-      <form role="search" className="finder" action="/packs">
-        <Field id="find" label="Find">{(attributes) => <input {...attributes} className="input" type="search" name="find" defaultValue={filter.find} placeholder="label, batch, maker, place" />}</Field>
+      <Finder action="/packs" name="find" words={filter.find} placeholder="label, batch, maker, place">
         {filter.state === null ? null : <input type="hidden" name="state" value={filter.state} />}
-        <Button type="submit">Find</Button>
-      </form>
+      </Finder>
       <nav aria-label="State">
         <ul className="chips">
           <li><StateLink filter={filter} state={null}>Here <b>{counts.here}</b></StateLink></li>

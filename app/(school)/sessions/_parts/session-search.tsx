@@ -1,12 +1,6 @@
-import { Button } from '@/app/_components/ui/button';
+import { Finder } from '@/app/_components/ui/finder';
 
-/** Search by place, person, day, pack or state; a plain form, so that it works without a script. */
+/** Finds by place, person, day, pack or state. */
 export function SessionSearch({ find }: { readonly find: string }) {
-  return (
-    <form action="/sessions" className="find-row" role="search">
-      <label htmlFor="find">Find</label>
-      <input id="find" name="find" type="search" className="input" defaultValue={find} />
-      <Button type="submit">Find</Button>
-    </form>
-  );
+  return <Finder action="/sessions" name="find" words={find} placeholder="place, person, day, pack" />;
 }
