@@ -16,7 +16,7 @@ const resolve = {
     { find: /^server-only$/, replacement: absolute('./node_modules/server-only/empty.js') },
   ],
 };
-const common = { environment: 'node', setupFiles: ['tests/support/fast-check-seed.ts'], testTimeout: 30_000 } as const;
+const common = { environment: 'node' as const, setupFiles: ['tests/support/fast-check-seed.ts'], testTimeout: 30_000 };
 
 export default defineConfig({
   test: {

@@ -22,7 +22,7 @@ export default async function BeginPage() {
     <>
       <PageHead title="Make your school" lead="About five minutes. Everything here can be changed later. Nothing is kept until you press the button at the end." />
       <p className="door-verify">Have you been handed a report? <Link href="/verify" prefetch={false}>Verify the paper</Link>. It needs no account.</p>
-      <ActionForm action={beginAction} faultsTitle="Nothing is kept yet. Look at this again">
+      <ActionForm action={beginAction} check={{ of: 'school-begin' }} faultsTitle="Nothing is kept yet. Look at this again">
         {asksForSetupCode() ? <FormLine name="setupCode" label="Code" hint="It was printed where the program was started." autoComplete="off" spellCheck={false} /> : null}
         <Section id="the-school" title="The school"><div className="stack fields"><SchoolNameFields values={values} /></div></Section>
         <Section id="in-an-emergency" title="In an emergency"><div className="stack fields"><EmergencyFields values={values} /></div></Section>

@@ -24,7 +24,7 @@ export default async function SchoolPage() {
   return (
     <Sheet margin={<MarginNote title="Where it is shown">Number and meeting places stand on the emergency page and on every paper made from now on. Signed papers stay as they were signed.</MarginNote>}>
       <PageHead title={school.schoolName} lead="What an emergency needs, and how the school measures and prints." />
-      <ActionForm action={changeSchoolAction} id="school-form" faultsTitle="Not saved yet. Look at this again">
+      <ActionForm action={changeSchoolAction} check={{ of: 'school-change' }} id="school-form" faultsTitle="Not saved yet. Look at this again">
         <FormHidden name="revision" value={String(school.revision)} />
         <Section id="the-school" title="The school"><div className="stack fields"><SchoolNameFields values={school} /></div></Section>
         <Section id="in-an-emergency" title="In an emergency"><div className="stack fields"><EmergencyFields values={school} /></div></Section>

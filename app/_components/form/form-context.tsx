@@ -8,9 +8,10 @@ interface FormHere {
   /** put before a field's name, so that two forms of one page do not share ids */
   readonly prefix: string;
   readonly pending: boolean;
+  readonly errorOf: (name: string) => string | undefined;
 }
 
-export const FormContext = createContext<FormHere>({ state: FRESH_FORM, prefix: '', pending: false });
+export const FormContext = createContext<FormHere>({ state: FRESH_FORM, prefix: '', pending: false, errorOf: () => undefined });
 
 interface FieldHere {
   readonly id: string;
@@ -27,14 +28,14 @@ export function useFormField(name: string): FieldHere {
 
 /** The same for any number of fields: what one of them is drawn from, by its name. */
 export function useFormFields(): (name: string) => FieldHere {
-  const { state, prefix } = use(FormContext);
+  const { state, prefix, errorOf } = use(FormContext);
   const cameBack = state.faults.length > 0;
   return (name) => {
     const typed = state.typed[name];
     const typedAll = typed === undefined ? undefined : [typed].flat();
     return {
       id: fieldId(prefix, name),
-      error: state.faults.find((fault) => fault.field === name)?.message,
+      error: errorOf(name),
       typed: typedAll?.[0] ?? (cameBack ? '' : undefined),
       typedAll: typedAll ?? (cameBack ? [] : undefined),
     };

@@ -59,8 +59,18 @@ export function FormHidden({ name, value }: { readonly name: string; readonly va
   return <input type="hidden" name={name} value={value} />;
 }
 
+interface FormSubmitProps {
+  readonly kind?: ButtonKind;
+  readonly size?: 'normal' | 'small';
+  readonly name?: string;
+  readonly value?: string;
+  /** sends what need not be whole: the browser does not check it first */
+  readonly unchecked?: boolean;
+  readonly children: ReactNode;
+}
+
 /** Sends the form; says that it works while it does. */
-export function FormSubmit({ kind = 'main', size, name, value, children }: { readonly kind?: ButtonKind; readonly size?: 'normal' | 'small'; readonly name?: string; readonly value?: string; readonly children: ReactNode }) {
+export function FormSubmit({ kind = 'main', size, name, value, unchecked, children }: FormSubmitProps) {
   const { pending } = use(FormContext);
-  return <Button type="submit" kind={kind} size={size} busy={pending} name={name} value={value}>{children}</Button>;
+  return <Button type="submit" kind={kind} size={size} busy={pending} name={name} value={value} formNoValidate={unchecked}>{children}</Button>;
 }

@@ -25,7 +25,7 @@ export default async function DescribeVenuePage({ params }: { readonly params: P
   return (
     <Frame margin={<MarginNote title="Who sees it">{`${link.byName} of ${school.schoolName}, who sent you this, and the school’s safety officer. Your name is kept with what you say.`}</MarginNote>}>
       <PageHead title={`About ${site.name}`} lead={`${school.schoolName} comes to you with a drone team and its packs: ${event.title}, ${when}. You know the building. Leave open what you do not know. The link works until ${until}.`} />
-      <ActionForm action={describeVenueAction} id="venue" faultsTitle="Not saved yet. Look at this again">
+      <ActionForm action={describeVenueAction} check={{ of: 'venue-link' }} id="venue" faultsTitle="Not saved yet. Look at this again">
         <FormHidden name="token" value={token} />
         <FormHidden name="revision" value={String(event.revision)} />
         <FormHidden name="siteRevision" value={String(site.revision)} />

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { TOP_NAMES } from '@/lib/interchange/assessment-schema';
@@ -19,7 +19,8 @@ function namesOfResult(): readonly string[] {
     if (ts.isPropertySignature(node)) names.push(node.name.getText());
     ts.forEachChild(node, visit);
   };
-  visit(ts.createSourceFile('result.ts', readFileSync('lib/core/result.ts', 'utf8'), ts.ScriptTarget.Latest, true));
+  const files = ['lib/core/result.ts', ...readdirSync('lib/core/result').map((name) => `lib/core/result/${name}`)];
+  for (const file of files) visit(ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true));
   return names.map((name) => name.replaceAll("'", ''));
 }
 

@@ -15,7 +15,7 @@ export function SignUpPart({ token, opened }: { readonly token: string; readonly
       <PageHead title={`Join ${opened.school}`} lead={`You are invited as ${ROLE_NAMES[opened.invitation.role]}.`}>
         <div className="actions"><ButtonLink href={`/sign-in?then=${encodeURIComponent(invitationPath(token))}`}>I have an account: sign in</ButtonLink></div>
       </PageHead>
-      <ActionForm action={acceptAction} faultsTitle="No account made yet">
+      <ActionForm action={acceptAction} check={{ of: 'sign-up' }} faultsTitle="No account made yet">
         <FormHidden name="token" value={token} />
         <FormLine name="name" label="Your name" autoComplete="name" />
         <FormLine name="post" label="Your post" hint="As it should stand under your signature, such as teacher or coach." autoComplete="organization-title" />

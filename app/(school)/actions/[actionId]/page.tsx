@@ -62,7 +62,7 @@ function OpenForms({ view: { action, mayChange, mayClose }, owners }: { readonly
       ) : null}
       {mayChange ? (
         <Section id="change" title="Change it">
-          <ActionForm action={changeActionAction} id="change-action" faultsTitle="Not changed yet">
+          <ActionForm action={changeActionAction} check={{ of: 'action-change' }} id="change-action" faultsTitle="Not changed yet">
             <FormHidden name="actionId" value={action.id} />
             <FormHidden name="revision" value={String(action.revision)} />
             <ActionFields owners={owners} title={action.title} details={action.details} ownerId={action.ownerId ?? ''} ownerName={action.ownerId === null ? action.ownerName : ''} dueOn={action.dueOn} />

@@ -25,7 +25,7 @@ export default async function NewEventPage() {
       {sites.length === 0 ? (
         <Empty level={2} title="No place yet"><p>Describe the place first: your own hall, or the venue you travel to.</p><p className="row"><ButtonLink href="/places/new" kind="main">Describe a place</ButtonLink></p></Empty>
       ) : (
-        <ActionForm action={beginAction} id="event" faultsTitle="Not begun yet">
+        <ActionForm action={beginAction} check={{ of: 'event', timeZone: school.timeZone }} id="event" faultsTitle="Not begun yet">
           <BasicFields sites={sites} timeZone={school.timeZone} />
           <p className="row"><FormSubmit>Begin</FormSubmit></p>
         </ActionForm>

@@ -49,7 +49,7 @@ export default async function NewIncidentPage({ searchParams }: NewIncidentPageP
           )}
         </div>
         {/* Keyed by the address alone: without a script React finds what the action answered by this key. */}
-        <ActionForm key={empty ?? 'form'} action={saveIncidentAction} id={FORM} faultsTitle="Not saved yet. Look at this again">
+        <ActionForm key={empty ?? 'form'} action={saveIncidentAction} check={{ of: 'incident', timeZone: form.timeZone }} id={FORM} faultsTitle="Not saved yet. Look at this again">
           <FormHidden name="clientKey" value={one(form.typed, 'clientKey') ?? ''} />
           {fields(FIRST)}
           <Section id="more" title="More, when there is time">
@@ -61,7 +61,7 @@ export default async function NewIncidentPage({ searchParams }: NewIncidentPageP
           </Section>
           <div className="actions stick">
             <FormSubmit><SaveWords formId={FORM} /></FormSubmit>
-            <FormSubmit kind="plain" name="intent" value="draft">Keep as a draft</FormSubmit>
+            <FormSubmit kind="plain" name="intent" value="draft" unchecked>Keep as a draft</FormSubmit>
           </div>
           <KeepTyped formId={FORM} personId={form.personId} emptied={empty ?? null} />
         </ActionForm>

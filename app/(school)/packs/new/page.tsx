@@ -20,7 +20,7 @@ export default async function NewPackPage() {
   return (
     <Sheet margin={<MarginNote title="Many of one kind?"><p>Add one, then copy it: the labels go on by themselves. For all at once, <Link href="/packs/import" prefetch={false}>read a table</Link>.</p></MarginNote>}>
       <PageHead crumb={<Link href="/packs" prefetch={false}><Icon name="left" />Packs</Link>} title="Add a pack" />
-      <ActionForm action={addPackAction} id="add-pack" faultsTitle="Pack not added yet. Look at this again">
+      <ActionForm action={addPackAction} check={{ of: 'pack' }} id="add-pack" faultsTitle="Pack not added yet. Look at this again">
         <PackFields cellTypes={cellTypeFacts(await packLimitsOf(actor))} areas={await areaChoices(actor)} />
         <p className="row"><FormSubmit>Add the pack</FormSubmit></p>
       </ActionForm>

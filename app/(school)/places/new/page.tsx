@@ -16,7 +16,7 @@ export default async function NewSitePage() {
   return (
     <Sheet>
       <PageHead crumb={<Link href="/places" prefetch={false}><Icon name="left" />Places</Link>} title="Add a place" lead="First the building. Its areas come next." />
-      <ActionForm action={addSiteAction} id="add-site" faultsTitle="Place not added yet. Look at this again">
+      <ActionForm action={addSiteAction} check={{ of: 'site' }} id="add-site" faultsTitle="Place not added yet. Look at this again">
         <SiteFields />
         <p className="row"><FormSubmit>Add the place</FormSubmit></p>
       </ActionForm>

@@ -26,7 +26,7 @@ export default async function LimitsPage() {
   return (
     <Sheet margin={<MarginNote title="Only stricter">A school may watch more closely than the program asks, within the range beside each figure. A figure without a range is fixed and does not stand here. Checks already made keep the verdict they had.</MarginNote>}>
       <PageHead crumb={<Link href="/school" prefetch={false}><Icon name="left" />School</Link>} title="Your own limits for packs" lead="Leave a field empty to go by the program’s own figure." />
-      <ActionForm action={changeRulesAction} id="limits" faultsTitle="Not saved yet. Look at this again">
+      <ActionForm action={changeRulesAction} check={{ of: 'limits', limits: ALL, rules }} id="limits" faultsTitle="Not saved yet. Look at this again">
         <FormHidden name="revision" value={String(school.revision)} />
         <FormHidden name="temperature" value={temperature} />
         <Section id="checks" title="How long a check counts">

@@ -18,7 +18,7 @@ export default async function EditEventPage({ params }: { readonly params: Promi
   const { event, school } = view;
   return (
     <EditFrame view={view} title="What, where, when">
-      <ActionForm action={saveBasicsAction} id="event" faultsTitle="Not saved yet">
+      <ActionForm action={saveBasicsAction} check={{ of: 'event-change', timeZone: school.timeZone }} id="event" faultsTitle="Not saved yet">
         <FormHidden name="eventId" value={event.id} />
         <FormHidden name="revision" value={String(event.revision)} />
         <BasicFields sites={sites} timeZone={school.timeZone} event={event} />

@@ -21,7 +21,7 @@ export default async function EventPeoplePage({ params }: { readonly params: Pro
   const { event } = view;
   return (
     <EditFrame view={view} title="Adults who answer" lead="Who can be called on the day, and for what." note={{ title: 'Adults only', words: 'Names and numbers stand on the file the venue gets. Ask each of them. No student is named here. More rows come when these are filled and saved.' }}>
-      <ActionForm action={saveAdultsAction} id="adults" faultsTitle="Not saved yet">
+      <ActionForm action={saveAdultsAction} check={{ of: 'adults' }} id="adults" faultsTitle="Not saved yet">
         <FormHidden name="eventId" value={event.id} />
         <FormHidden name="revision" value={String(event.revision)} />
         <div className="persons">

@@ -22,7 +22,7 @@ export default async function EventTravelPage({ params }: { readonly params: Pro
   const { event } = view;
   return (
     <EditFrame view={view} title="The way there" note={{ title: 'Damaged packs', words: 'They do not travel with the team: not to a match, not back from one. The collection point says how they leave.' }}>
-      <ActionForm action={saveTravelAction} id="travel" faultsTitle="Not saved yet">
+      <ActionForm action={saveTravelAction} check={{ of: 'travel' }} id="travel" faultsTitle="Not saved yet">
         <FormHidden name="eventId" value={event.id} />
         <FormHidden name="revision" value={String(event.revision)} />
         <div className="stack fields"><FormChoices name="way" legend="How do packs travel?" value={event.details.way ?? undefined} options={optionsOf(TRAVEL_WAYS)} /></div>

@@ -23,7 +23,7 @@ export default async function EventVenuePage({ params }: { readonly params: Prom
   const brings = TEAM_CONTROLS.flatMap((id) => content.controls.filter((control) => control.id === id).map(({ title }) => ({ value: id, label: title })));
   return (
     <EditFrame view={view} title="At the venue" lead="Leave open what nobody knows. The venue’s own staff can say it by a link." note={{ title: 'A damaged pack', words: 'It never rides back with the team. It stays at the outdoor spot, apart, until its collection, or as the collector says.' }}>
-      <ActionForm action={saveVenueAction} id="venue" faultsTitle="Not saved yet">
+      <ActionForm action={saveVenueAction} check={{ of: 'venue' }} id="venue" faultsTitle="Not saved yet">
         <FormHidden name="eventId" value={event.id} />
         <FormHidden name="revision" value={String(event.revision)} />
         <Section id="ours" title="What we do there">

@@ -24,7 +24,7 @@ export default async function EditPackPage({ params }: { readonly params: Promis
   return (
     <Sheet>
       <PageHead crumb={<Link href={`/packs/${pack.id}`} prefetch={false}><Icon name="left" />{pack.label}</Link>} title={`Change ${pack.label}`} lead="What stood here before stays in the log." />
-      <ActionForm action={changePackAction} id="change-pack" faultsTitle="Not saved yet. Look at this again">
+      <ActionForm action={changePackAction} check={{ of: 'pack-change' }} id="change-pack" faultsTitle="Not saved yet. Look at this again">
         <FormHidden name="packId" value={pack.id} />
         <FormHidden name="revision" value={String(pack.revision)} />
         <PackFields pack={pack} cellTypes={cellTypeFacts(await packLimitsOf(actor))} areas={await areaChoices(actor)} />

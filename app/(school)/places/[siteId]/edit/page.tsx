@@ -20,7 +20,7 @@ export default async function EditSitePage({ params }: { readonly params: Promis
   return (
     <Sheet>
       <PageHead crumb={<Link href={`/places/${site.id}`} prefetch={false}><Icon name="left" />{site.name}</Link>} title={`Change ${site.name}`} lead="Signed papers stay as they were signed." />
-      <ActionForm action={changeSiteAction} id="change-site" faultsTitle="Not saved yet. Look at this again">
+      <ActionForm action={changeSiteAction} check={{ of: 'site-change' }} id="change-site" faultsTitle="Not saved yet. Look at this again">
         <FormHidden name="siteId" value={site.id} />
         <FormHidden name="revision" value={String(site.revision)} />
         <SiteFields site={site} />

@@ -33,7 +33,7 @@ export default async function NewActionPage({ params, searchParams }: PageProps)
   return (
     <Sheet margin={source.good === '' ? undefined : <MarginNote title="What good looks like">{source.good}</MarginNote>}>
       <PageHead crumb={<><Link href={back} prefetch={false}><Icon name="left" />Result</Link><span>{open.version.title}</span></>} title="Make an action" lead={source.about} />
-      <ActionForm action={addActionAction} id="add-action" faultsTitle="Not added yet">
+      <ActionForm action={addActionAction} check={{ of: 'action' }} id="add-action" faultsTitle="Not added yet">
         <FormHidden name="versionId" value={versionId} />
         <FormHidden name="controlId" value={source.kind === 'control' ? source.id : ''} />
         <FormHidden name="stopId" value={source.kind === 'stop' ? source.id : ''} />

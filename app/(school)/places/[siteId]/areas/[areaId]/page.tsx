@@ -25,7 +25,7 @@ export default async function AreaPage({ params }: { readonly params: Promise<{ 
   return (
     <Sheet>
       <PageHead crumb={<Link href={`/places/${site.id}`} prefetch={false}><Icon name="left" />{site.name}</Link>} title={`Change ${area.name}`} />
-      <ActionForm action={changeAreaAction} id="change-area" faultsTitle="Not saved yet. Look at this again">
+      <ActionForm action={changeAreaAction} check={{ of: 'area-change' }} id="change-area" faultsTitle="Not saved yet. Look at this again">
         <FormHidden name="siteId" value={site.id} />
         <FormHidden name="areaId" value={area.id} />
         <FormHidden name="revision" value={String(area.revision)} />

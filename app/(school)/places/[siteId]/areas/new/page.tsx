@@ -33,7 +33,7 @@ export default async function NewAreaPage({ params, searchParams }: NewAreaPageP
     <Sheet>
       <PageHead crumb={<Link href={`/places/${site.id}`} prefetch={false}><Icon name="left" />{site.name}</Link>} title={use === undefined ? 'What is the area for?' : 'Add an area'} />
       {use === undefined ? <UseList siteId={site.id} /> : (
-        <ActionForm action={addAreaAction} id="add-area" faultsTitle="Area not added yet. Look at this again">
+        <ActionForm action={addAreaAction} check={{ of: 'area' }} id="add-area" faultsTitle="Area not added yet. Look at this again">
           <FormHidden name="siteId" value={site.id} />
           <AreaFieldsForm use={use} units={school.units} />
           <p className="row"><FormSubmit>Add the area</FormSubmit></p>
