@@ -10,7 +10,7 @@ export async function paperMaterial(db: Db, scope: SchoolScope, versionId: strin
     db.comment.findMany({ where: { ...scope, versionId, withdrawnAt: null }, orderBy: { at: 'asc' } }),
     db.answerEvidence.findMany({ where: { ...scope, versionId, removedAt: null }, select: { questionId: true, caption: true, file: { select: { sha256: true } } }, orderBy: { at: 'asc' } }),
     db.pack.findMany({ where: { ...scope, state: { notIn: ['handed-over'] } }, orderBy: { labelKey: 'asc' }, include: { checks: { orderBy: { at: 'desc' }, take: 1, select: { at: true, verdict: true } }, area: { select: { name: true } } } }),
-    db.incident.findMany({ where: scope, orderBy: { happenedAt: 'desc' }, take: 200, include: { kinds: { select: { kind: true } } } }),
+    db.incident.findMany({ where: scope, orderBy: { happenedAt: 'desc' }, include: { kinds: { select: { kind: true } } } }),
     db.site.findFirst({ where: { ...scope, assessments: { some: { versions: { some: { id: versionId } } } } }, select: { keyHolder: true, keyHolderPhone: true } }),
   ]);
   return { acceptances, actions, comments, evidence, packs, incidents, site };
