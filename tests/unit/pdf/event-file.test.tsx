@@ -80,7 +80,8 @@ describe.each(['A4', 'LETTER'] as const)('the papers of an event on %s', (format
   });
 
   it('hang on the wall as one page, whatever was typed', async () => {
-    for (const one of [facts, longest(format)]) {
+    const nothingKnown = { ...facts, site: { ...facts.site, emergencyNumber: null, meetingPlace: null, secondMeetingPlace: null } };
+    for (const one of [facts, longest(format), { ...nothingKnown, guidance: wordsOfPlace(nothingKnown.site, '') }]) {
       for (const sheet of [responseCard(one), briefingSheet(one)]) {
         const made = await render(sheet);
         expect(pagesOf(made), sheet.kind).toHaveLength(1);

@@ -5,9 +5,9 @@ import { TYPE } from '../../render/paper-type';
 import { Words } from '../../render/words';
 import { INITIALS_ROW } from './sizes';
 
-const ACROSS = 4;
+const ACROSS = 6;
 
-/** Empty places, four beside one another, each with its number, room for initials and for the date. */
+/** Empty places, six beside one another, each with its number, room for initials and for the date. */
 export function InitialsOnPaper({ block }: { readonly block: Extract<Block, { readonly kind: 'initials' }> }) {
   const places = Array.from({ length: block.places }, (_, index) => index + 1);
   return (
