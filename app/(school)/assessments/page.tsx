@@ -5,7 +5,7 @@ import { Empty } from '@/app/_components/ui/empty';
 import { PageHead } from '@/app/_components/ui/page-head';
 import { Sheet } from '@/app/_components/ui/sheet';
 import { mayEver } from '@/lib/access/can';
-import { ListQuerySchema } from '@/lib/assessments/list';
+import { AssessmentQuerySchema } from '@/lib/assessments/list';
 import { requireMay } from '@/lib/server/actor';
 import { listAssessments } from '@/lib/server/assessments/list';
 import { ListSearch } from './_parts/list-search';
@@ -17,7 +17,7 @@ interface PageProps { readonly searchParams: Promise<Readonly<Record<string, str
 
 export default async function AssessmentsPage({ searchParams }: PageProps) {
   const actor = await requireMay('assessment.read');
-  const query = ListQuerySchema.parse(await searchParams);
+  const query = AssessmentQuerySchema.parse(await searchParams);
   const { rows, all } = await listAssessments(actor, query);
   const mayBegin = mayEver(actor.role, 'assessment.begin');
   return (

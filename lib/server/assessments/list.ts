@@ -1,5 +1,5 @@
 import 'server-only';
-import { type ListQuery, narrowed } from '@/lib/assessments/list';
+import { type AssessmentQuery, narrowed } from '@/lib/assessments/list';
 import { type CsvColumn, writeCsv } from '@/lib/csv/write-csv';
 import { listVersions, type ListedVersion } from '@/lib/db/assessments/list-assessments';
 import { schoolScope } from '@/lib/db/scope';
@@ -16,7 +16,7 @@ export interface VersionList {
 }
 
 /** The versions of the actor's school that a search leaves, the newest first. */
-export async function listAssessments(actor: Actor, query: ListQuery): Promise<VersionList> {
+export async function listAssessments(actor: Actor, query: AssessmentQuery): Promise<VersionList> {
   const all = await listVersions(database(), schoolScope(actor));
   return { rows: narrowed(all, query), all: all.length };
 }
@@ -42,6 +42,6 @@ const COLUMNS: readonly CsvColumn<ListedVersion>[] = [
 ];
 
 /** The same list as a table for a spreadsheet. */
-export async function assessmentsCsv(actor: Actor, query: ListQuery): Promise<string> {
+export async function assessmentsCsv(actor: Actor, query: AssessmentQuery): Promise<string> {
   return writeCsv(COLUMNS, (await listAssessments(actor, query)).rows);
 }

@@ -1,6 +1,6 @@
 import 'server-only';
 import { ActionQuerySchema } from '@/lib/assessments/action-input';
-import { ListQuerySchema } from '@/lib/assessments/list';
+import { AssessmentQuerySchema } from '@/lib/assessments/list';
 import { writeCsv } from '@/lib/csv/write-csv';
 import { recordChange } from '@/lib/db/audit/record-change';
 import { papersOf, picturesOf } from '@/lib/db/export/school-files';
@@ -47,7 +47,7 @@ async function* lists(actor: Actor): AsyncGenerator<ZipEntry> {
   yield text('lists/incidents.csv', writeCsv(incidentColumns(await factNames(actor)), incidents));
   yield text('lists/sessions.csv', await sessionsCsv(actor, SessionQuerySchema.parse({})));
   yield text('lists/actions.csv', await actionsCsv(actor, ActionQuerySchema.parse({ state: 'all' })));
-  yield text('lists/assessments.csv', await assessmentsCsv(actor, ListQuerySchema.parse({ state: 'all' })));
+  yield text('lists/assessments.csv', await assessmentsCsv(actor, AssessmentQuerySchema.parse({ state: 'all' })));
 }
 
 const text = (name: string, words: string): ZipEntry => ({ name, bytes: new TextEncoder().encode(words) });

@@ -3,7 +3,7 @@ import { edition2 } from '@/lib/content/edition-2';
 import { quickScore } from '@/lib/core/quick-score';
 import { effectOf, totalMoved } from '@/lib/assessments/effect';
 import { notTaken } from '@/lib/assessments/import-input';
-import { ListQuerySchema, narrowed } from '@/lib/assessments/list';
+import { AssessmentQuerySchema, narrowed } from '@/lib/assessments/list';
 import { exampleDocument } from '@/tests/support/version-for-tests';
 
 describe('what a saved page changed', () => {
@@ -25,14 +25,14 @@ describe('the list', () => {
   const row = { title: 'Room 14', siteName: 'Main building', season: '2026/27', preparedByName: 'Kim Marsh', state: 'draft' as const };
   const rows = [row, { ...row, title: 'Gym', state: 'superseded' as const }];
   it('leaves out what was replaced until it is asked for', () => {
-    expect(narrowed(rows, ListQuerySchema.parse({}))).toEqual([row]);
-    expect(narrowed(rows, ListQuerySchema.parse({ state: 'all' }))).toHaveLength(2);
-    expect(narrowed(rows, ListQuerySchema.parse({ state: 'superseded' })).map(({ title }) => title)).toEqual(['Gym']);
+    expect(narrowed(rows, AssessmentQuerySchema.parse({}))).toEqual([row]);
+    expect(narrowed(rows, AssessmentQuerySchema.parse({ state: 'all' }))).toHaveLength(2);
+    expect(narrowed(rows, AssessmentQuerySchema.parse({ state: 'superseded' })).map(({ title }) => title)).toEqual(['Gym']);
   });
   it('finds every word wherever it stands, and narrows nothing by an address it cannot read', () => {
-    expect(narrowed(rows, ListQuerySchema.parse({ q: 'MARSH 14' }))).toEqual([row]);
-    expect(narrowed(rows, ListQuerySchema.parse({ q: 'marsh 15' }))).toEqual([]);
-    expect(ListQuerySchema.parse({ q: ['a', 'b'], state: 'nonsense' })).toEqual({ q: '', state: 'current' });
+    expect(narrowed(rows, AssessmentQuerySchema.parse({ q: 'MARSH 14' }))).toEqual([row]);
+    expect(narrowed(rows, AssessmentQuerySchema.parse({ q: 'marsh 15' }))).toEqual([]);
+    expect(AssessmentQuerySchema.parse({ q: ['a', 'b'], state: 'nonsense' })).toEqual({ q: '', state: 'current' });
   });
 });
 
