@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
-import { expect, type Page } from '@playwright/test';
+import { expect } from '@playwright/test';
 import { addPack, answerAll, checkUpToMeter, measure } from './support/pack-pages';
+import { addPlace } from './support/place-pages';
 import { stateOf } from './support/sign-ins';
 import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, faultsOf, watch } from './support/watched-page';
@@ -9,15 +10,6 @@ const PHONE = { width: 360, height: 740 };
 const DESKTOP = { width: 1280, height: 900 };
 
 test.use({ storageState: stateOf('organiser') });
-
-async function addPlace(page: Page, name: string): Promise<void> {
-  await page.goto('/places/new');
-  await page.getByLabel('Name', { exact: true }).fill(name);
-  await page.getByRole('radio', { name: /^Our own school/ }).check();
-  await page.getByLabel('Address for the fire service').fill('1 Tern Lane, gate B');
-  await page.getByRole('button', { name: 'Add the place' }).click();
-  await expect(page.getByRole('heading', { level: 1, name })).toBeVisible();
-}
 
 for (const [name, viewport, tag] of [['a phone', PHONE, []], ['a desktop', DESKTOP, ['@same-on-both']]] as const) {
   test.describe(`on ${name}`, { tag: [...tag] }, () => {

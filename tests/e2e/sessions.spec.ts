@@ -1,19 +1,11 @@
 import { expect, type Page } from '@playwright/test';
 import { addPack, checkUpToMeter, measure } from './support/pack-pages';
+import { addPlace } from './support/place-pages';
 import { stateOf } from './support/sign-ins';
 import { test } from './support/test';
 import { expectAccessible, expectNoSidewaysScroll, expectQuiet, faultsOf, watch } from './support/watched-page';
 
 test.use({ storageState: stateOf('organiser'), viewport: { width: 360, height: 740 } });
-
-async function addPlace(page: Page, name: string): Promise<void> {
-  await page.goto('/places/new');
-  await page.getByLabel('Name', { exact: true }).fill(name);
-  await page.getByRole('radio', { name: /^Our own school/ }).check();
-  await page.getByLabel('Address for the fire service').fill('1 Tern Lane, gate B');
-  await page.getByRole('button', { name: 'Add the place' }).click();
-  await expect(page.getByRole('heading', { level: 1, name })).toBeVisible();
-}
 
 async function addFitPack(page: Page, label: string): Promise<void> {
   await addPack(page, label);

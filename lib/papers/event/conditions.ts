@@ -22,5 +22,5 @@ function agreedWords(open: number): string {
 
 /** Nobody asks a school for its own hall: what is there was answered in the assessment. */
 function ownWords(open: number): string {
-  return open === 0 ? 'All of it is in place, as the signed assessment of our own hall says.' : `${counted(open)} not wholly in place, as the signed assessment of our own hall says; that paper has what is done about it.`;
+  return open === 0 ? 'All of it is in place, as the signed assessment of our own hall says.' : `${counted(open)} not wholly in place, as the signed assessment of our own hall says. Look there for what is done about it.`;
 }

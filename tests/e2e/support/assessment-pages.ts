@@ -1,13 +1,9 @@
 import { expect, type Page } from '@playwright/test';
+import { addPlace } from './place-pages';
 
 /** Describes a place with a charging room, as the organiser would. */
 export async function addPlaceWithRoom(page: Page, name: string): Promise<void> {
-  await page.goto('/places/new');
-  await page.getByLabel('Name', { exact: true }).fill(name);
-  await page.getByRole('radio', { name: /^Our own school/ }).check();
-  await page.getByLabel('Address for the fire service').fill('1 Tern Lane, gate B');
-  await page.getByRole('button', { name: 'Add the place' }).click();
-  await expect(page.getByRole('heading', { level: 1, name })).toBeVisible();
+  await addPlace(page, name);
   await page.getByRole('link', { name: 'Add an area' }).click();
   await page.getByRole('link', { name: 'Charging' }).click();
   await page.getByLabel('Name', { exact: true }).fill('Charging room');
