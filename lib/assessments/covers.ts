@@ -1,3 +1,5 @@
+import { isMoreEnergy } from '@/lib/core/battery/covered-energy';
+
 /** What a signed assessment took for granted, and the same as it is now. */
 export interface Covered { readonly packs: number; readonly storedWh: number; readonly sessions: number; readonly people: number }
 
@@ -14,12 +16,17 @@ const WORDS: Readonly<Record<keyof Covered, (covered: string, now: string) => st
 export function drifted(covered: Covered, now: Partial<Covered>): readonly Drift[] {
   return (Object.keys(WORDS) as readonly (keyof Covered)[]).flatMap((what) => {
     const is = now[what];
-    if (is === undefined || is <= covered[what]) return [];
+    if (is === undefined || !isBeyond(what, is, covered[what])) return [];
     return [{ what, covered: covered[what], now: is, words: WORDS[what](shown(covered[what]), shown(is)) }];
   });
 }
 
-const shown = (value: number): string => String(Math.round(value));
+/** Whether there is more of a thing than a paper covers. */
+export function isBeyond(what: keyof Covered, now: number, covered: number): boolean {
+  return what === 'storedWh' ? isMoreEnergy(now, covered) : now > covered;
+}
+
+const shown = (value: number): string => String(Number(value.toFixed(1)));
 
 export type Force = 'in force' | 'suspended' | 'run out' | 'review asked' | 'superseded' | 'not signed';
 

@@ -1,3 +1,4 @@
+import { isMoreEnergy } from '@/lib/core/battery/covered-energy';
 import { type CheckedAssessment, type CheckFacts } from './facts';
 import { type CheckLine, fails, type LineWords, passes, unknown } from './line';
 
@@ -46,17 +47,21 @@ function covers(facts: CheckFacts, { covers: covered, versionId }: CheckedAssess
   const energies = facts.packs.map(({ energyWh }) => energyWh);
   const energy = energies.reduce<number | null>((sum, one) => (sum === null || one === null ? null : sum + one), 0);
   return [
-    held(line('place-packs'), 'packs', facts.packs.length, covered.packs, ''),
-    held(line('place-energy'), 'energy', energy, covered.storedWh, ' Wh'),
-    held(basics('place-people'), 'people of the teams', facts.people, covered.people, ''),
-    held(basics('place-spectators'), 'spectators', facts.spectators, covered.spectators, ''),
+    held(line('place-packs'), 'packs', facts.packs.length, covered.packs),
+    held(line('place-energy'), 'energy', energy, covered.storedWh, { unit: ' Wh', isMore: isMoreEnergy }),
+    held(basics('place-people'), 'people of the teams', facts.people, covered.people),
+    held(basics('place-spectators'), 'spectators', facts.spectators, covered.spectators),
   ];
 }
 
-function held(line: LineWords, what: string, now: number | null, covered: number, unit: string): CheckLine {
-  const figure = (value: number): string => `${Math.round(value)}${unit}`;
+/** How a thing is measured, and when there is more of it than covered. */
+interface Measure { readonly unit: string; readonly isMore: (now: number, covered: number) => boolean }
+const COUNTED: Measure = { unit: '', isMore: (now, covered) => now > covered };
+
+function held(line: LineWords, what: string, now: number | null, covered: number, { unit, isMore }: Measure = COUNTED): CheckLine {
+  const figure = (value: number): string => `${Number(value.toFixed(1))}${unit}`;
   if (now === null) return unknown({ ...line, mayBeAccepted: false }, `Nobody has said how much there will be: ${what}.`, 'Fill it in, as near as you know it, rather more than less.');
-  if (now <= covered) return passes(line, `The assessment holds for the ${what}: ${figure(now)} of at most ${figure(covered)}.`);
+  if (!isMore(now, covered)) return passes(line, `The assessment holds for the ${what}: ${figure(now)} of at most ${figure(covered)}.`);
   return fails(line, `The assessment holds for at most ${figure(covered)} (${what}); here are ${figure(now)}.`, 'Bring fewer, or have a changed assessment signed first.');
 }
 

@@ -93,6 +93,13 @@ describe('what a signed paper covers', () => {
     expect(drifted(covered, { packs: 26 })).toEqual([]);
     expect(drifted(covered, { packs: 27, people: 20 }).map((one) => one.what)).toEqual(['packs', 'people']);
   });
+  it('takes the same packs for the same energy, though labels and sums are rounded, and one pack more for more', () => {
+    const printed = Array.from({ length: 26 }, () => 12.6).reduce((sum, one) => sum + one, 0);
+    const workedOut = 26 * 0.85 * 4 * 3.7;
+    expect(drifted({ ...covered, storedWh: workedOut }, { storedWh: printed })).toEqual([]);
+    expect(drifted({ ...covered, storedWh: printed }, { storedWh: 26 * 12.6 })).toEqual([]);
+    for (const packs of [15, 80]) expect(drifted({ ...covered, storedWh: packs * 12.6 }, { storedWh: (packs + 1) * 12.6 }).map((one) => one.what)).toEqual(['storedWh']);
+  });
   it('holds only while it is signed, not suspended, not run out and not contradicted', () => {
     const signed = { state: 'signed', suspended: false, until: '2027-07-31', reviewAsked: false };
     expect(forceOn('2027-07-31', signed)).toBe('in force');

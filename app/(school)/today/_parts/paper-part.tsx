@@ -1,5 +1,6 @@
 import Link from 'next/link';
 import { Section } from '@/app/_components/ui/section';
+import { isBeyond } from '@/lib/assessments/covers';
 import type { CoverLine, PaperNow } from '@/lib/server/today/paper-facts';
 import type { SignedFact } from '@/lib/today/facts';
 import { whole } from '@/lib/wording/numbers';
@@ -45,7 +46,7 @@ const NOT_COUNTED: Readonly<Record<CoverLine['what'], (covered: string) => strin
 /** A bar to the covered figure, and the part beyond it. */
 function Cover({ line: { what, covered, now } }: { readonly line: CoverLine }) {
   if (now === null) return <li className="muted">{NOT_COUNTED[what](whole(covered))}</li>;
-  const isOver = Math.round(now) > Math.round(covered);
+  const isOver = isBeyond(what, now, covered);
   const most = Math.max(now, covered, 1);
   return (
     <li className={isOver ? 'over' : undefined}>
