@@ -27,7 +27,7 @@ describe('a telephone number on paper', () => {
     expect(numbersIn('Call 999 or 112', '999', '112')).toEqual([]);
   });
 
-  it('is set in the font with a plain zero; a note beside it that this font has not, as any text', () => {
+  it('is set in the font with a plain zero; a note beside it that this font has not, like other words', () => {
     expect(fontsForDialling('+44 20 7946 0101').map(({ families }) => families[0])).toEqual(['DejaVu Sans']);
     expect(fontsForDialling('0101 王').map(({ families }) => families[0])).toEqual(['Atkinson Hyperlegible Next', 'Unifont']);
   });

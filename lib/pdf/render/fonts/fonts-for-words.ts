@@ -19,7 +19,7 @@ export function fontsForWords(text: string): readonly SetPiece[] {
   return pieces;
 }
 
-/** A number to be dialled, in the font whose zero cannot be taken for another sign; where that has not all of it, as any text. */
+/** A number to be dialled, in the font whose zero cannot be taken for another sign; where that lacks a sign of it, like other words. */
 export function fontsForDialling(number: string): readonly SetPiece[] {
   const families = loadFonts().map(({ family }) => family);
   const plain = loadFonts().find(({ family }) => family === PLAIN_ZERO);

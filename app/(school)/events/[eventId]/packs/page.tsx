@@ -3,8 +3,8 @@ import Link from 'next/link';
 import { notFound } from 'next/navigation';
 import { FormTicks } from '@/app/_components/form/form-choices';
 import { FormHidden, FormSubmit, FormText } from '@/app/_components/form/form-fields';
-import { Button } from '@/app/_components/ui/button';
-import { Field } from '@/app/_components/ui/field';
+import { Empty } from '@/app/_components/ui/empty';
+import { Finder } from '@/app/_components/ui/finder';
 import { readPackFilter } from '@/lib/packs/pack-list';
 import { stateWords } from '@/lib/packs/states/pack-states';
 import { requireMay } from '@/lib/server/actor';
@@ -30,14 +30,10 @@ export default async function EventPacksPage({ params, searchParams }: PageProps
   const ready = offered.filter((listed) => isReady(limits, listed)).length;
   return (
     <EditFrame view={view} title="Packs that go along" lead={`${event.packIds.length === 1 ? 'One is' : `${event.packIds.length} are`} chosen.`} note={{ title: 'Ready', words: 'In use, checked, and nothing in its last check stops it from being taken along. Damaged packs stay home.' }}>
-      <form role="search" className="finder" action={`/events/${eventId}/packs`}>
-        <Field id="find" label="Show only">{(attributes) => <input {...attributes} className="input" type="search" name="find" defaultValue={filter.find} placeholder="label, batch, maker or place" />}</Field>
-        <Button type="submit">Show</Button>
-        {filter.find === '' ? null : <Link href={`/events/${eventId}/packs`} prefetch={false}>Show all</Link>}
-      </form>
+      <Finder action={`/events/${eventId}/packs`} name="find" words={filter.find} placeholder="label, batch, maker, place" />
       <PacksForm eventId={event.id} revision={event.revision}>
         {offered.map(({ pack }) => <FormHidden key={pack.id} name="shown" value={pack.id} />)}
-        {offered.length === 0 ? <p>No pack is like that.</p> : (
+        {offered.length === 0 ? <NoPack all={`/events/${eventId}/packs`} isSearched={filter.find !== ''} /> : (
           <div className="pack-picks event-picks">
             <FormTicks name="packs" legend={filter.find === '' ? 'From the register' : `Of what is shown for “${filter.find}”`} values={event.packIds} options={offered.map((listed) => ({ value: listed.pack.id, label: listed.pack.label, hint: isReady(limits, listed) ? undefined : why(listed.pack.state) }))} />
           </div>
@@ -50,6 +46,11 @@ export default async function EventPacksPage({ params, searchParams }: PageProps
       </PacksForm>
     </EditFrame>
   );
+}
+
+function NoPack({ all, isSearched }: { readonly all: string; readonly isSearched: boolean }) {
+  if (isSearched) return <p>No pack is like that. <Link href={all} prefetch={false}>Show all</Link></p>;
+  return <Empty level={2} title="No pack to take along"><p>The <Link href="/packs" prefetch={false}>register</Link> has none that is here. An organiser adds them there first.</p></Empty>;
 }
 
 function why(state: Parameters<typeof stateWords>[0]): string {
