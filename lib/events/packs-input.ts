@@ -56,7 +56,9 @@ export function addByLabel(before: readonly string[], word: string, register: re
   const found = byLabel(register, word, keyOf);
   if (found === undefined) return refuse('Your register has no pack with this label. Nothing was added.');
   const all = register.filter(({ id, here }) => here || before.includes(id)).length;
-  if (before.includes(found.id)) return refuse(`${found.label} is on the list already, ${before.length} of ${all}.`);
-  if (found.stays !== null) return refuse(`${found.label} ${found.stays}. It was not added.`);
+  const isOnList = before.includes(found.id);
+  // First, since it may have been isolated after it was chosen.
+  if (found.stays !== null) return refuse(`${found.label} ${found.stays}. ${isOnList ? 'It is still on the list: untick it and save.' : 'It was not added.'}`);
+  if (isOnList) return refuse(`${found.label} is on the list already, ${before.length} of ${all}.`);
   return { ok: true, value: [...before, found.id], said: `${found.label} added, ${before.length + 1} of ${all}.${found.ready ? '' : ' Not ready yet: look at its last check.'}` };
 }

@@ -61,7 +61,7 @@ const COUNTED: Measure = { unit: '', isMore: (now, covered) => now > covered };
 function held(line: LineWords, what: string, now: number | null, covered: number, { unit, isMore }: Measure = COUNTED): CheckLine {
   const figure = (value: number): string => `${Number(value.toFixed(1))}${unit}`;
   if (now === null) return unknown({ ...line, mayBeAccepted: false }, `Nobody has said how much there will be: ${what}.`, 'Fill it in, as near as you know it, rather more than less.');
-  if (!isMore(now, covered)) return passes(line, `The assessment holds for the ${what}: ${figure(now)} of at most ${figure(covered)}.`);
+  if (!isMore(now, covered)) return passes(line, `The assessment holds for the ${what}: ${figure(now)}${now > covered ? `, but for rounding the ${figure(covered)} of the paper` : ` of at most ${figure(covered)}`}.`);
   return fails(line, `The assessment holds for at most ${figure(covered)} (${what}); here are ${figure(now)}.`, 'Bring fewer, or have a changed assessment signed first.');
 }
 

@@ -40,6 +40,8 @@ describe('the check before an event leaves', () => {
     const packs = (count: number) => Array.from({ length: count }, (_one, index) => checkedPack({ label: `W-${index}`, energyWh: 20 }));
     expect(ids(checkFactsForTest({ packs: packs(20) }))).toEqual([]);
     expect(ids(checkFactsForTest({ packs: packs(21) }))).toEqual(['place-packs', 'place-energy']);
+    const rounded = Array.from({ length: 20 }, (_one, index) => checkedPack({ label: `W-${index}`, energyWh: 20.1 }));
+    expect(line(checkFactsForTest({ packs: rounded }), 'place-energy')).toMatchObject({ state: 'ok', words: 'The assessment holds for the energy: 402 Wh, but for rounding the 400 Wh of the paper.' });
     expect(ids(checkFactsForTest({ people: 25 }))).toEqual(['place-people']);
     expect(ids(checkFactsForTest({ spectators: 61 }))).toEqual(['place-spectators']);
   });

@@ -67,6 +67,7 @@ describe('a pack that is added by its label', () => {
     ['is on the list already', ['w-01'], 'w-01', 'W-01 is on the list already, 1 of 4.'],
     ['is not known', [], 'w-09', 'Your register has no pack with this label. Nothing was added.'],
     ['stays here', [], 'w-04', 'W-04 is isolated and does not go along. It was not added.'],
+    ['was isolated after it was chosen', ['w-04'], 'w-04', 'W-04 is isolated and does not go along. It is still on the list: untick it and save.'],
     ['has left', [], 'w-05', 'W-05 was handed over. It was not added.'],
   ])('is refused in words when it %s', (_, before, word, message) => {
     expect(add(before, word)).toEqual({ ok: false, faults: [{ field: 'label', message }] });
